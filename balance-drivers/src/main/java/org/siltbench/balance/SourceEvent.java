@@ -1,0 +1,25 @@
+package org.siltbench.balance;
+
+import java.time.Instant;
+
+/** What can come out of a {@link ReadingSource}. */
+public sealed interface SourceEvent {
+
+  /** A parsed line. */
+  record Read(Reading reading) implements SourceEvent {}
+
+  /** A line that the format does not take; never a mass. */
+  record Unreadable(String raw, String why, long nanos, Instant at) implements SourceEvent {}
+
+  /** The link went away; the source goes on trying unless it says {@link Ended}. */
+  record Lost(String why, long nanos, Instant at) implements SourceEvent {}
+
+  /** The link came back, perhaps under another name. */
+  record Back(String where, long nanos, Instant at) implements SourceEvent {}
+
+  /** Nothing arrived within the time asked for. */
+  record Quiet(long nanos, Instant at) implements SourceEvent {}
+
+  /** No more will come: the end of a replay, or a link given up. */
+  record Ended(String why, long nanos, Instant at) implements SourceEvent {}
+}

@@ -1,0 +1,17 @@
+package org.siltbench.balance.stable;
+
+import java.util.List;
+import org.siltbench.balance.Reading;
+
+/**
+ * Walks one pan through empty, load, settle, accept, unload. Pure: readings in, events out; no
+ * thread, no clock, no I/O. One instance serves any number of loads.
+ */
+public interface PanCycle {
+
+  /** Takes the next reading and says what it means; often nothing. */
+  List<PanEvent> accept(Reading reading);
+
+  /** The link was lost: whatever was on the pan must be settled anew. */
+  List<PanEvent> linkLost();
+}

@@ -1,0 +1,146 @@
+package org.siltbench.calc.quantity;
+
+import java.math.BigDecimal;
+import java.util.Locale;
+
+/**
+ * An exact mass, a whole number of nanograms. Masses stay exact until statistics begin; only {@link
+ * #milligrams()} and its kin leave the exact world.
+ *
+ * <p>Range: about ±9.2 kg. Arithmetic that would leave the range throws {@link
+ * ArithmeticException}; nothing wraps round.
+ *
+ * @param nanograms the signed mass, ng
+ */
+public record Mass(long nanograms) implements Comparable<Mass> {
+
+  /** No mass. */
+  public static final Mass ZERO = new Mass(0);
+
+  private static final int GRAM_SCALE = 9;
+  private static final int MILLIGRAM_SCALE = 6;
+  private static final int MAX_TEXT = 40;
+
+  /**
+   * Reads a decimal number of grams, for example {@code "0.12874"} or {@code "-0.00012"}.
+   *
+   * @throws NumberFormatException if the text is not a plain decimal number, is finer than one
+   *     nanogram or out of range
+   */
+  public static Mass ofGrams(String text) {
+    return exact(text, GRAM_SCALE, "g");
+  }
+
+  /**
+   * Reads a decimal number of milligrams, for example {@code "128.74"}.
+   *
+   * @throws NumberFormatException as for {@link #ofGrams(String)}
+   */
+  public static Mass ofMilligrams(String text) {
+    return exact(text, MILLIGRAM_SCALE, "mg");
+  }
+
+  /** A mass from a computed number of milligrams, rounded to the nearest nanogram. */
+  public static Mass ofMilligrams(double milligrams) {
+    if (!(Math.abs(milligrams) < 9.2e12)) {
+      throw new IllegalArgumentException("not a mass in milligrams: " + milligrams);
+    }
+    return new Mass(Math.round(milligrams * 1e6));
+  }
+
+  private static Mass exact(String text, int scale, String unit) {
+    if (text.length() > MAX_TEXT || !isPlainDecimal(text)) {
+      throw new NumberFormatException("not a decimal number of " + unit + ": " + shorten(text));
+    }
+    try {
+      return new Mass(new BigDecimal(text).movePointRight(scale).longValueExact());
+    } catch (ArithmeticException e) {
+      NumberFormatException out =
+          new NumberFormatException(
+              "finer than a nanogram or beyond 9 kg: " + shorten(text) + " " + unit);
+      out.initCause(e);
+      throw out;
+    }
+  }
+
+  private static String shorten(String text) {
+    return '"' + (text.length() > MAX_TEXT ? text.substring(0, MAX_TEXT) + "…" : text) + '"';
+  }
+
+  private static boolean isPlainDecimal(String text) {
+    int digits = 0;
+    int points = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= '0' && c <= '9') {
+        digits++;
+      } else if (c == '.') {
+        points++;
+      } else if (i != 0 || (c != '-' && c != '+')) {
+        return false;
+      }
+    }
+    return digits > 0 && points <= 1;
+  }
+
+  /** This mass plus another. */
+  public Mass plus(Mass other) {
+    return new Mass(Math.addExact(nanograms, other.nanograms));
+  }
+
+  /** This mass less another; the sign is kept. */
+  public Mass minus(Mass other) {
+    return new Mass(Math.subtractExact(nanograms, other.nanograms));
+  }
+
+  /** The mass with its sign turned. */
+  public Mass negate() {
+    return new Mass(Math.negateExact(nanograms));
+  }
+
+  /** The mass without its sign. */
+  public Mass abs() {
+    return new Mass(Math.absExact(nanograms));
+  }
+
+  /** True below zero. */
+  public boolean isNegative() {
+    return nanograms < 0;
+  }
+
+  /** The mass in grams, as the nearest binary floating-point number: for statistics only. */
+  public double grams() {
+    return nanograms / 1e9;
+  }
+
+  /** The mass in milligrams, as the nearest binary floating-point number: for statistics only. */
+  public double milligrams() {
+    return nanograms / 1e6;
+  }
+
+  /**
+   * The mass as a decimal number of grams with a fixed number of places.
+   *
+   * @param places 0 to 9
+   * @throws ArithmeticException if digits other than zero would be lost
+   */
+  public String toGrams(int places) {
+    return BigDecimal.valueOf(nanograms, GRAM_SCALE).setScale(places).toPlainString();
+  }
+
+  /** The exact mass in grams, without trailing zeros. */
+  public String toGrams() {
+    BigDecimal exact = BigDecimal.valueOf(nanograms, GRAM_SCALE).stripTrailingZeros();
+    return exact.scale() < 0 ? exact.setScale(0).toPlainString() : exact.toPlainString();
+  }
+
+  @Override
+  public int compareTo(Mass other) {
+    return Long.compare(nanograms, other.nanograms);
+  }
+
+  @Override
+  public String toString() {
+    return String.format(Locale.ROOT, "%s g", toGrams());
+  }
+}

@@ -1,0 +1,5 @@
+/** The bench: what it remembers, the work done at it, its commands and its window. */
+@NullMarked
+package org.siltbench.station;
+
+import org.jspecify.annotations.NullMarked;
