@@ -1,0 +1,43 @@
+package org.siltbench.station.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.ServiceLoader;
+
+/** Where the program starts. */
+public final class Main {
+
+  private Main() {}
+
+  public static void main(String[] args) {
+    if (args.length > 0 && System.getProperty("java.awt.headless") == null) {
+      System.setProperty("java.awt.headless", "true");
+    }
+    System.exit(new Program(surroundings(Console.ofProcess())).run(args));
+  }
+
+  private static Surroundings surroundings(Console console) {
+    return new Surroundings(
+        console,
+        Clock.system(ZoneId.systemDefault()),
+        System.getenv(),
+        Path.of(System.getProperty("user.home", ".")),
+        System.getProperty("user.name", "unknown"),
+        new LabFolders(),
+        offered());
+  }
+
+  /** All commands that are on the class path, by name. */
+  static List<CommandEntry> offered() {
+    List<CommandEntry> all = new ArrayList<>();
+    for (CommandProvider provider : ServiceLoader.load(CommandProvider.class)) {
+      all.addAll(provider.commands());
+    }
+    all.sort(Comparator.comparing(CommandEntry::words));
+    return all;
+  }
+}

@@ -1,0 +1,157 @@
+package org.siltbench.station.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+
+/** One run of one command: its common options, its output, and its lab once it asks for it. */
+public final class Session implements AutoCloseable {
+
+  private final Surroundings around;
+  private final CommonOptions options;
+  private @Nullable Bench bench;
+
+  Session(Surroundings around, CommonOptions options) {
+    this.around = around;
+    this.options = options;
+  }
+
+  /** Input and output. */
+  public Console console() {
+    return around.console();
+  }
+
+  /** The time. */
+  public Clock clock() {
+    return around.clock();
+  }
+
+  /** The lab folder, there or not. */
+  public Path labFolder() {
+    Path dir = options.lab;
+    return dir != null ? dir : around.home().resolve(".siltbench");
+  }
+
+  /** True if facts go out as one JSON document. */
+  public boolean json() {
+    return options.json;
+  }
+
+  /** True if events go out one JSON object a line. */
+  public boolean events() {
+    return options.events;
+  }
+
+  /** A variable of the environment. */
+  public Optional<String> variable(String name) {
+    return Optional.ofNullable(around.environment().get(name));
+  }
+
+  /** A fact for people: standard output, or nothing under {@code --json}. */
+  public void fact(String line) {
+    if (!json()) {
+      console().fact(line);
+    }
+  }
+
+  /** The command's facts as one document, only under {@code --json}. */
+  public void document(@Nullable Object tree) {
+    if (json()) {
+      console().document(tree);
+    }
+  }
+
+  /** A message to the person, on standard error. */
+  public void message(String line) {
+    console().message(line);
+  }
+
+  /**
+   * Something that happened just now. The line is for people: on standard output, or on standard
+   * error under {@code --json} unless events were asked for.
+   */
+  public void announce(String line, Map<String, ? extends @Nullable Object> event) {
+    if (!json()) {
+      console().fact(line);
+    } else if (!events()) {
+      console().message(line);
+    }
+    if (events()) {
+      console().event(event);
+    }
+  }
+
+  /** True if there is a lab in the folder. */
+  public boolean labExists() {
+    return around.labs().exists(labFolder());
+  }
+
+  /** The lab for a command that writes; made on first use. */
+  public Bench bench() {
+    Bench open = bench;
+    if (open == null) {
+      open = labExists() ? around.labs().open(labFolder(), who()) : create("bench", false);
+      bench = open;
+    }
+    return open;
+  }
+
+  /** The lab for a command that only reads; refused where there is none. */
+  public Bench existingBench() {
+    if (bench == null && !labExists()) {
+      throw new Problem.WrongUse(
+          "There is no lab in " + labFolder() + '.',
+          "Name one with --lab DIR, or make one: siltbench lab new.");
+    }
+    return bench();
+  }
+
+  /** Makes a new lab. */
+  public Bench create(String name, boolean practice) {
+    Bench made = around.labs().create(labFolder(), who(), name, practice);
+    bench = made;
+    message("New " + (practice ? "practice lab" : "lab") + " in " + labFolder() + '.');
+    return made;
+  }
+
+  private Labs.Who who() {
+    String operator = options.operator;
+    return new Labs.Who(operator != null ? operator : around.user(), this::pin, around.clock());
+  }
+
+  private Optional<char[]> pin() {
+    Path file = options.pinFile;
+    if (file != null) {
+      return Optional.of(firstLine(file).toCharArray());
+    }
+    Optional<String> set = variable("SILTBENCH_PIN");
+    return set.isPresent() ? set.map(String::toCharArray) : console().secret("PIN: ");
+  }
+
+  private static String firstLine(Path file) {
+    try (var lines = Files.lines(file, StandardCharsets.UTF_8)) {
+      return lines.findFirst().orElse("").strip();
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The PIN file " + file + " cannot be read.",
+          "Nothing was written.",
+          "Check --pin-file.",
+          e);
+    }
+  }
+
+  @Override
+  public void close() {
+    Bench open = bench;
+    if (open != null) {
+      open.close();
+    }
+  }
+}
