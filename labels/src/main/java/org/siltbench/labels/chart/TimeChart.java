@@ -1,0 +1,34 @@
+package org.siltbench.labels.chart;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/**
+ * Values over time with uncertainty bars.
+ *
+ * @param unit for the axis, for example "mg/L"
+ * @param series one a site
+ */
+public record TimeChart(String title, String unit, List<Series> series) {
+
+  public TimeChart {
+    series = List.copyOf(series);
+  }
+
+  /** Points of one site. */
+  public record Series(String name, List<Point> points) {
+    public Series {
+      points = List.copyOf(points);
+    }
+  }
+
+  /**
+   * One result.
+   *
+   * @param at when collected
+   * @param value the result
+   * @param half half the length of the bar: the expanded uncertainty, 0 for none
+   * @param below true below the reporting limit: drawn hollow
+   */
+  public record Point(OffsetDateTime at, double value, double half, boolean below) {}
+}

@@ -1,0 +1,34 @@
+package org.siltbench.labels.media;
+
+/**
+ * How far a printer is off on this stock: everything drawn is multiplied by the scale, then moved.
+ *
+ * @param moveRight millimetres to move the print to the right
+ * @param moveDown millimetres to move the print down
+ * @param scaleAcross factor across the page, 1 for a true printer
+ * @param scaleDown factor down the page
+ */
+public record Calibration(double moveRight, double moveDown, double scaleAcross, double scaleDown) {
+
+  /** A printer that is true. */
+  public static final Calibration NONE = new Calibration(0, 0, 1, 1);
+
+  private static final double FARTHEST = 20;
+
+  public Calibration {
+    require(Math.abs(moveRight) <= FARTHEST, "move right", moveRight, "-20 to 20 mm");
+    require(Math.abs(moveDown) <= FARTHEST, "move down", moveDown, "-20 to 20 mm");
+    require(scaleAcross >= 0.9 && scaleAcross <= 1.1, "scale across", scaleAcross, "0.9 to 1.1");
+    require(scaleDown >= 0.9 && scaleDown <= 1.1, "scale down", scaleDown, "0.9 to 1.1");
+  }
+
+  private static void require(boolean holds, String what, double value, String limits) {
+    if (!holds) {
+      throw new IllegalArgumentException(what + " is " + value + "; it must be " + limits);
+    }
+  }
+
+  public boolean isNone() {
+    return equals(NONE);
+  }
+}
