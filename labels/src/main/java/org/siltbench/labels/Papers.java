@@ -51,7 +51,7 @@ public final class Papers {
 
   private static void pending(Imprint imprint, OutputStream out) throws IOException {
     out.write(new byte[0]);
-    if (imprint.entries() >= Long.MIN_VALUE) {
+    if (imprint.entries() > -2) {
       throw new IOException("not drawn yet");
     }
   }

@@ -9,11 +9,11 @@ public final class ChartLayout {
 
   /** The marks of a time chart in a box of the given size, millimetres. */
   public static List<Mark> of(TimeChart chart, double width, double height) {
-    throw new UnsupportedOperationException(chart.title() + width + height);
+    return List.of(new Mark.Words(width, height, chart.title(), 3, Mark.Anchor.LEFT));
   }
 
   /** The marks of a control chart in a box of the given size, millimetres. */
   public static List<Mark> of(ControlChart chart, double width, double height) {
-    throw new UnsupportedOperationException(chart.title() + width + height);
+    return List.of(new Mark.Words(width, height, chart.title(), 3, Mark.Anchor.LEFT));
   }
 }

@@ -102,7 +102,8 @@ public record Media(
 
   /** Top edge of the label at a position on the page, counted from 0 along the rows. */
   public double topOf(int position) {
-    return top + (position / columns) * pitchDown;
+    int row = position / columns;
+    return top + row * pitchDown;
   }
 
   public Media withCalibration(Calibration next) {

@@ -10,11 +10,11 @@ public final class LabelPrinter {
 
   /** The queues this system knows. */
   public static List<String> queues() {
-    throw new UnsupportedOperationException();
+    return List.of();
   }
 
   /** Asks the queue's state, then sends the run; one label or many. */
   public static PrintOutcome print(String queue, LabelRun run) {
-    throw new UnsupportedOperationException(queue + run.dpi());
+    return new PrintOutcome.Gone(queue, run.labels().size() + " labels wait", "");
   }
 }
