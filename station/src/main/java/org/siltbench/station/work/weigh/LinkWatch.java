@@ -1,0 +1,78 @@
+package org.siltbench.station.work.weigh;
+
+import java.time.Duration;
+import java.util.function.Consumer;
+import org.siltbench.balance.SourceEvent;
+import org.siltbench.station.Problem;
+
+/** Tells when a balance is away or silent, and gives up when that lasts too long. */
+final class LinkWatch {
+
+  private final Patience patience;
+  private final Consumer<WeighEvent> listener;
+  private boolean started;
+  private long lastSign;
+  private boolean away;
+  private boolean told;
+
+  LinkWatch(Patience patience, Consumer<WeighEvent> listener) {
+    this.patience = patience;
+    this.listener = listener;
+  }
+
+  /** Takes what the source said. */
+  void note(SourceEvent event) {
+    if (event instanceof SourceEvent.Read read) {
+      sign(read.reading().nanos());
+    } else if (event instanceof SourceEvent.Unreadable unreadable) {
+      sign(unreadable.nanos());
+    } else if (event instanceof SourceEvent.Lost lost) {
+      lost(lost);
+    } else if (event instanceof SourceEvent.Back back) {
+      away = false;
+      sign(back.nanos());
+      listener.accept(new WeighEvent.LinkBack(back.where()));
+    } else if (event instanceof SourceEvent.Quiet quiet) {
+      quiet(quiet.nanos());
+    } else if (event instanceof SourceEvent.Ended ended) {
+      throw over("The balance sends no more: " + ended.why());
+    }
+  }
+
+  private void sign(long nanos) {
+    started = true;
+    lastSign = nanos;
+    told = false;
+  }
+
+  private void lost(SourceEvent.Lost lost) {
+    sign(lost.nanos());
+    away = true;
+    listener.accept(new WeighEvent.LinkLost(lost.why()));
+  }
+
+  private void quiet(long nanos) {
+    if (!started) {
+      sign(nanos);
+    }
+    Duration since = Duration.ofNanos(nanos - lastSign);
+    if (since.compareTo(patience.giveUp()) >= 0) {
+      throw over(
+          away
+              ? "The balance's cable has been away for " + since.toSeconds() + " s."
+              : "Nothing readable has come from the balance for " + since.toSeconds() + " s.");
+    }
+    if (!away && !told && since.compareTo(patience.silence()) >= 0) {
+      told = true;
+      listener.accept(new WeighEvent.Silent(since));
+    }
+  }
+
+  private static Problem.Outside over(String what) {
+    return new Problem.Outside(
+        what,
+        "Every mass that was announced is recorded; the load on the pan is not.",
+        "Check the cable and that the balance is on and sends; then start again where it stopped.",
+        null);
+  }
+}
