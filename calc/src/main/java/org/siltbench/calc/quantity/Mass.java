@@ -7,7 +7,7 @@ import java.util.Locale;
  * An exact mass, a whole number of nanograms. Masses stay exact until statistics begin; only {@link
  * #milligrams()} and its kin leave the exact world.
  *
- * <p>Range: about ±9.2 kg. Arithmetic that would leave the range throws {@link
+ * <p>Range: about ±9.2 thousand tonnes. Arithmetic that would leave the range throws {@link
  * ArithmeticException}; nothing wraps round.
  *
  * @param nanograms the signed mass, ng
@@ -57,7 +57,7 @@ public record Mass(long nanograms) implements Comparable<Mass> {
     } catch (ArithmeticException e) {
       NumberFormatException out =
           new NumberFormatException(
-              "finer than a nanogram or beyond 9 kg: " + shorten(text) + " " + unit);
+              "finer than a nanogram or out of range: " + shorten(text) + " " + unit);
       out.initCause(e);
       throw out;
     }
