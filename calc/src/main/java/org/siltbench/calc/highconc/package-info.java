@@ -1,0 +1,5 @@
+/** High concentrations: mass ratio, the volume the sediment takes, dissolved solids. */
+@NullMarked
+package org.siltbench.calc.highconc;
+
+import org.jspecify.annotations.NullMarked;
