@@ -45,7 +45,7 @@ public record Summary(long n, double mean, double deviation) {
    * @return in the unit of the values
    */
   public double deviationOfMean() {
-    return deviation / Math.sqrt(n);
+    return deviation / Math.sqrt((double) n);
   }
 
   /** Degrees of freedom of the deviation, n − 1. */
