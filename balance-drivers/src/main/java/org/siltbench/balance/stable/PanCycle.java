@@ -14,4 +14,11 @@ public interface PanCycle {
 
   /** The link was lost: whatever was on the pan must be settled anew. */
   List<PanEvent> linkLost();
+
+  /**
+   * Says when the filters now being weighed left the desiccator, on the clock of {@link
+   * Reading#nanos()}. It holds until said again. Without it the time out counts from the moment a
+   * load touches the pan.
+   */
+  void outOfDesiccatorSince(long nanos);
 }

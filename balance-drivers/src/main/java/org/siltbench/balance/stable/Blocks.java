@@ -1,0 +1,115 @@
+package org.siltbench.balance.stable;
+
+/**
+ * A bounded history of one load: readings gathered into blocks of half a second. Values are in
+ * divisions of the balance, times in seconds. A slow balance fills one block with each reading.
+ */
+final class Blocks {
+
+  static final double SPAN_S = 0.5;
+  private static final int CAPACITY = 480;
+
+  private final double[] time = new double[CAPACITY];
+  private final double[] value = new double[CAPACITY];
+  private final double[] count = new double[CAPACITY];
+  private final double[] differences = new double[CAPACITY];
+  private final double[] differenceCount = new double[CAPACITY];
+  private int first;
+  private int closed;
+  private double openUntil;
+  private double sumTime;
+  private double sumValue;
+  private double sumSquares;
+  private int open;
+  private int openDifferences;
+  private double last = Double.NaN;
+
+  /** Forgets everything. */
+  void clear() {
+    first = 0;
+    closed = 0;
+    open = 0;
+    last = Double.NaN;
+    resetOpen(0);
+  }
+
+  /** Takes a reading; true if it closed a block. */
+  boolean add(double t, double x) {
+    boolean closes = open > 0 && t >= openUntil;
+    if (closes) {
+      close();
+    }
+    if (open == 0) {
+      resetOpen(t);
+    }
+    if (!Double.isNaN(last)) {
+      sumSquares += (x - last) * (x - last);
+      openDifferences++;
+    }
+    last = x;
+    sumTime += t;
+    sumValue += x;
+    open++;
+    return closes;
+  }
+
+  private void resetOpen(double t) {
+    openUntil = t + SPAN_S;
+    sumTime = 0;
+    sumValue = 0;
+    sumSquares = 0;
+    openDifferences = 0;
+  }
+
+  private void close() {
+    int at = slot(closed);
+    if (closed == CAPACITY) {
+      first = (first + 1) % CAPACITY;
+      closed--;
+    }
+    time[at] = sumTime / open;
+    value[at] = sumValue / open;
+    count[at] = open;
+    differences[at] = sumSquares;
+    differenceCount[at] = openDifferences;
+    closed++;
+    open = 0;
+  }
+
+  private int slot(int i) {
+    return (first + i) % CAPACITY;
+  }
+
+  /** How many blocks are closed. */
+  int size() {
+    return closed;
+  }
+
+  double time(int i) {
+    return time[slot(i)];
+  }
+
+  double value(int i) {
+    return value[slot(i)];
+  }
+
+  double count(int i) {
+    return count[slot(i)];
+  }
+
+  /**
+   * Variance of one reading from the differences of neighbours, over blocks {@code from} to the
+   * newest: blind to drift (von Neumann 1941).
+   */
+  double neighbourVariance(int from) {
+    double sum = 0;
+    double n = 0;
+    for (int i = from; i < closed; i++) {
+      int at = slot(i);
+      // The first difference of the first block reaches over the edge: leave its share out.
+      sum += i == from ? 0 : differences[at];
+      n += i == from ? 0 : differenceCount[at];
+    }
+    return n == 0 ? 0 : sum / (2 * n);
+  }
+}
