@@ -3,6 +3,9 @@ package org.siltbench.labels;
 import java.io.IOException;
 import java.io.OutputStream;
 import org.siltbench.labels.cycle.CycleCard;
+import org.siltbench.labels.draw.Paper;
+import org.siltbench.labels.draw.Title;
+import org.siltbench.labels.label.LabelDrawing;
 import org.siltbench.labels.label.LabelRun;
 import org.siltbench.labels.log.LogSheet;
 import org.siltbench.labels.media.Media;
@@ -16,7 +19,11 @@ public final class Papers {
 
   /** Bag labels, a page of stock at a time. */
   public static void labels(LabelRun run, Imprint imprint, OutputStream out) throws IOException {
-    pending(imprint, out);
+    String subject = run.labels().size() + " on " + run.media().name();
+    try (Paper paper = new Paper(new Title("Bag labels", subject, false, false), imprint)) {
+      LabelDrawing.draw(paper, run);
+      paper.save(out);
+    }
   }
 
   /** The sheet that goes to the river. */

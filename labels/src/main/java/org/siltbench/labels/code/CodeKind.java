@@ -1,15 +1,20 @@
 package org.siltbench.labels.code;
 
-/** The codes a label can carry. */
+/** The codes a label can carry, with the quiet zone each needs in modules. */
 public enum CodeKind {
-  DATA_MATRIX("data-matrix"),
-  QR("qr"),
-  CODE_128("code-128");
+  /** ISO/IEC 16022: one module on all sides. */
+  DATA_MATRIX("data-matrix", 1),
+  /** ISO/IEC 18004: four modules on all sides. */
+  QR("qr", 4),
+  /** ISO/IEC 15417: ten modules left and right. */
+  CODE_128("code-128", 10);
 
   private final String word;
+  private final int quiet;
 
-  CodeKind(String word) {
+  CodeKind(String word, int quiet) {
     this.word = word;
+    this.quiet = quiet;
   }
 
   /** The stable word for options and tables. */
@@ -17,6 +22,15 @@ public enum CodeKind {
     return word;
   }
 
+  public int quiet() {
+    return quiet;
+  }
+
+  public boolean isBars() {
+    return this == CODE_128;
+  }
+
+  /** Reads a stable word. */
   public static CodeKind of(String word) {
     for (CodeKind kind : values()) {
       if (kind.word.equals(word)) {

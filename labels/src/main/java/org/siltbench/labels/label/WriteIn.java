@@ -1,0 +1,100 @@
+package org.siltbench.labels.label;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A box to write in, with the least width that a pencil in a glove needs. */
+enum WriteIn {
+  SITE("site", "", 24, 3),
+  DATE("date", "", 21, 4),
+  TIME("time", "", 17, 2),
+  VOLUME("volume", "mL", 21, 1),
+  INITIALS("initials", "", 14, 5);
+
+  /** The least height of a row. */
+  static final double LEAST_PITCH = 7;
+
+  /** A row taller than this gains nothing. */
+  static final double MOST_PITCH = 11;
+
+  private final String caption;
+  private final String unit;
+  private final double least;
+  private final int rank;
+
+  WriteIn(String caption, String unit, double least, int rank) {
+    this.caption = caption;
+    this.unit = unit;
+    this.least = least;
+    this.rank = rank;
+  }
+
+  String caption() {
+    return caption;
+  }
+
+  String unit() {
+    return unit;
+  }
+
+  double least() {
+    return least;
+  }
+
+  /** The boxes that fit a number of rows of a width, the most needed first. */
+  static List<List<WriteIn>> rows(int rows, double width) {
+    for (int keep = values().length; keep > 0; keep--) {
+      List<List<WriteIn>> packed = pack(ranked(keep), width);
+      if (packed.size() <= rows) {
+        return spread(packed, rows);
+      }
+    }
+    return List.of();
+  }
+
+  private static List<WriteIn> ranked(int keep) {
+    List<WriteIn> out = new ArrayList<>(List.of(values()));
+    out.removeIf(field -> field.rank > keep);
+    return out;
+  }
+
+  private static List<List<WriteIn>> pack(List<WriteIn> fields, double width) {
+    List<List<WriteIn>> rows = new ArrayList<>();
+    double used = Double.MAX_VALUE;
+    for (WriteIn field : fields) {
+      if (used + field.least > width) {
+        rows.add(new ArrayList<>());
+        used = 0;
+      }
+      rows.get(rows.size() - 1).add(field);
+      used += field.least;
+    }
+    return rows;
+  }
+
+  /** Gives every box more room while there are rows to spare. */
+  private static List<List<WriteIn>> spread(List<List<WriteIn>> packed, int rows) {
+    List<List<WriteIn>> out = new ArrayList<>(packed);
+    while (out.size() < rows) {
+      int fullest = fullest(out);
+      List<WriteIn> row = out.get(fullest);
+      if (row.size() == 1) {
+        return out;
+      }
+      int cut = row.size() / 2;
+      out.set(fullest, row.subList(0, cut));
+      out.add(fullest + 1, row.subList(cut, row.size()));
+    }
+    return out;
+  }
+
+  private static int fullest(List<List<WriteIn>> rows) {
+    int best = 0;
+    for (int i = 1; i < rows.size(); i++) {
+      if (rows.get(i).size() > rows.get(best).size()) {
+        best = i;
+      }
+    }
+    return best;
+  }
+}
