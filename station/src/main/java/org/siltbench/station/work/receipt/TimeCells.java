@@ -1,0 +1,81 @@
+package org.siltbench.station.work.receipt;
+
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.table.Row;
+import org.siltbench.station.table.Table;
+
+/** When the water was collected and filtered. */
+final class TimeCells {
+
+  private static final Duration CLOCK_SLACK = Duration.ofMinutes(10);
+  private static final String EXPECTED =
+      "a time such as 2026-05-14T09:45 or 2026-05-14T09:45+02:00";
+
+  private final Clock clock;
+  private final Table table;
+  private final Row row;
+
+  TimeCells(Clock clock, Table table, Row row) {
+    this.clock = clock;
+    this.table = table;
+    this.row = row;
+  }
+
+  void into(Map<String, String> columns) {
+    OffsetDateTime collected = take("collected", columns);
+    OffsetDateTime from = take("filtered_from", columns);
+    OffsetDateTime to = take("filtered_to", columns);
+    inOrder(collected, from, "filtered_from", "a time after it was collected");
+    inOrder(from, to, "filtered_to", "a time after the filtration began");
+    inOrder(collected, to, "filtered_to", "a time after it was collected");
+  }
+
+  private @Nullable OffsetDateTime take(String name, Map<String, String> columns) {
+    int column = table.column(name);
+    String text = row.text(column);
+    if (text.isEmpty()) {
+      return null;
+    }
+    OffsetDateTime time = parse(text).orElseThrow(() -> row.wrong(column, EXPECTED));
+    if (time.toInstant().isAfter(clock.instant().plus(CLOCK_SLACK))) {
+      throw row.wrong(column, "a time in the past");
+    }
+    columns.put(name, time.toString());
+    return time;
+  }
+
+  /** A time with offset, or one on the bench's own clock. */
+  private Optional<OffsetDateTime> parse(String text) {
+    String iso = text.strip().replaceFirst("(?<=\\d) +(?=\\d)", "T");
+    try {
+      return Optional.of(OffsetDateTime.parse(iso));
+    } catch (DateTimeException noOffset) {
+      return local(iso);
+    }
+  }
+
+  private Optional<OffsetDateTime> local(String iso) {
+    try {
+      return Optional.of(LocalDateTime.parse(iso).atZone(clock.getZone()).toOffsetDateTime());
+    } catch (DateTimeException e) {
+      return Optional.empty();
+    }
+  }
+
+  private void inOrder(
+      @Nullable OffsetDateTime first,
+      @Nullable OffsetDateTime then,
+      String column,
+      String expected) {
+    if (first != null && then != null && then.isBefore(first)) {
+      throw row.wrong(table.column(column), expected);
+    }
+  }
+}
