@@ -1,0 +1,57 @@
+package org.siltbench.station.bench;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.ledger.EntryRef;
+import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.register.StateRow;
+import org.siltbench.station.register.Subject;
+
+/** Brings questions from any thread to the bench's own. */
+final class Answers implements RegisterView {
+
+  private final BenchThread thread;
+  private final Keeper keeper;
+
+  Answers(BenchThread thread, Keeper keeper) {
+    this.thread = thread;
+    this.keeper = keeper;
+  }
+
+  @Override
+  public List<Entry> history(Subject subject) {
+    return thread.call(() -> keeper.ask(register -> register.history(subject)));
+  }
+
+  @Override
+  public Optional<Entry> entry(EntryRef ref) {
+    return thread.call(() -> keeper.ask(register -> register.entry(ref)));
+  }
+
+  @Override
+  public Optional<Entry> asWritten(EntryRef ref) {
+    return thread.call(() -> keeper.ask(register -> register.asWritten(ref)));
+  }
+
+  @Override
+  public List<Entry> amendmentsOf(EntryRef ref) {
+    return thread.call(() -> keeper.ask(register -> register.amendmentsOf(ref)));
+  }
+
+  @Override
+  public Optional<StateRow> state(Subject subject) {
+    return thread.call(() -> keeper.ask(register -> register.state(subject)));
+  }
+
+  @Override
+  public List<StateRow> list(String type, String parent, String status) {
+    return thread.call(() -> keeper.ask(register -> register.list(type, parent, status)));
+  }
+
+  @Override
+  public void each(Consumer<Entry> visitor, String... kinds) {
+    thread.call(() -> keeper.visit(visitor, kinds));
+  }
+}

@@ -1,0 +1,212 @@
+package org.siltbench.station.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.siltbench.station.Problem;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.ledger.HybridClock;
+import org.siltbench.station.ledger.Kinds;
+import org.siltbench.station.ledger.LedgerFile;
+import org.siltbench.station.ledger.Line;
+import org.siltbench.station.ledger.RealDisk;
+import org.siltbench.station.register.Register;
+import org.siltbench.station.register.RegisterFailed;
+
+/**
+ * Keeps the register in step with the ledgers, and makes it anew where it does not fit or fails.
+ * Lives on the bench's thread.
+ */
+final class Keeper implements AutoCloseable {
+
+  private static final int AT_ONCE = 1000;
+
+  private final Path folder;
+  private final Setting setting;
+  private final Guard guard;
+  private final Ledgers ledgers;
+  private final HybridClock clock = new HybridClock();
+  private final List<Line> pending = new ArrayList<>();
+  private final boolean inFile;
+  private Register register;
+
+  /** Opens the register and the ledgers; called with the lock held. */
+  Keeper(Path folder, Setting setting, Guard guard, Ledgers ledgers, boolean owner)
+      throws IOException {
+    this.folder = folder.resolve("register");
+    this.setting = setting;
+    this.guard = guard;
+    this.ledgers = ledgers;
+    this.inFile = owner && setting.disk() instanceof RealDisk;
+    this.register = opened();
+    Set<String> known = register.positions().keySet();
+    ledgers.discover(register.positions());
+    for (LedgerFile file : ledgers.all()) {
+      clock.see(file.position().hlc());
+    }
+    if (!ledgers.fit(known)) {
+      renew();
+    }
+  }
+
+  HybridClock clock() {
+    return clock;
+  }
+
+  private Register opened() {
+    if (!inFile) {
+      return Register.inMemory(setting.subjects(), ledgers, setting.notes());
+    }
+    try {
+      return file();
+    } catch (RegisterFailed e) {
+      return empty();
+    }
+  }
+
+  private Register file() {
+    return Register.inFile(
+        folder.resolve("register"), setting.subjects(), ledgers, setting.notes());
+  }
+
+  private Register empty() {
+    if (inFile) {
+      try {
+        for (String name : setting.disk().names(folder)) {
+          Files.deleteIfExists(folder.resolve(name));
+        }
+        setting.disk().makeFolder(folder);
+        return file();
+      } catch (IOException | RegisterFailed e) {
+        setting
+            .notes()
+            .accept(
+                "The register cannot be kept on the disk (%s). It is in memory for now; the ledger is not touched."
+                    .formatted(e.getMessage()));
+      }
+    }
+    return Register.inMemory(setting.subjects(), ledgers, setting.notes());
+  }
+
+  /** Throws the register away and makes it anew from the ledgers. */
+  void renew() throws IOException {
+    closeRegister();
+    register = empty();
+    pending.clear();
+    guard.locked(
+        () -> {
+          ledgers.all().forEach(LedgerFile::rewind);
+          readAll();
+          return true;
+        });
+  }
+
+  private void closeRegister() {
+    try {
+      register.close();
+    } catch (RegisterFailed e) {
+      setting.notes().accept("The register did not close well and is made anew.");
+    }
+  }
+
+  /** Reads what was appended to the ledgers, by whomever; called with the lock held. */
+  void catchUp() throws IOException {
+    applyPending();
+    try {
+      readAll();
+    } catch (RegisterFailed e) {
+      renew();
+    }
+  }
+
+  private void readAll() throws IOException {
+    for (LedgerFile file : List.copyOf(ledgers.all())) {
+      readOn(file);
+    }
+  }
+
+  private void readOn(LedgerFile file) throws IOException {
+    long before = -1;
+    while (file.hasMore() && file.position().end() != before) {
+      before = file.position().end();
+      List<Line> lines = file.readOn(AT_ONCE);
+      for (Line line : lines) {
+        see(file, line.entry());
+      }
+      register.apply(lines, file.position());
+    }
+  }
+
+  private void see(LedgerFile file, Entry entry) {
+    clock.see(entry.hlc());
+    if (Kinds.stopsWriting(entry)) {
+      file.block(
+          "Entry %s is a \"%s\" (version %d) that this version does not know and must not ignore."
+              .formatted(entry.ref(), entry.kind(), entry.kv()));
+    }
+  }
+
+  /** An entry was written and forced here; it is applied when there is time. */
+  void written(Line line) {
+    pending.add(line);
+  }
+
+  /** Applies what was written. The ledger is safe already, so a failure here only costs time. */
+  void applyPending() {
+    if (pending.isEmpty()) {
+      return;
+    }
+    try {
+      register.apply(List.copyOf(pending), ledgers.own().position());
+      pending.clear();
+    } catch (RegisterFailed e) {
+      renewForAnswers();
+    }
+  }
+
+  /** Asks the register; where it fails it is made anew and asked once more. */
+  <T> T ask(Function<Register, T> question) {
+    applyPending();
+    try {
+      return question.apply(register);
+    } catch (RegisterFailed e) {
+      renewForAnswers();
+      return question.apply(register);
+    }
+  }
+
+  boolean visit(Consumer<Entry> visitor, String... kinds) {
+    applyPending();
+    try {
+      register.each(visitor, kinds);
+      return true;
+    } catch (RegisterFailed e) {
+      renewForAnswers();
+      throw new Problem.Outside(
+          "The register was damaged while it was read; it was made anew.",
+          "The ledger is whole.",
+          "Do it again.",
+          e);
+    }
+  }
+
+  private void renewForAnswers() {
+    setting.notes().accept("The register was damaged and is made anew. The ledger is not touched.");
+    try {
+      renew();
+    } catch (IOException e) {
+      throw DiskTrouble.opening(folder, e);
+    }
+  }
+
+  @Override
+  public void close() {
+    applyPending();
+    closeRegister();
+  }
+}

@@ -1,0 +1,112 @@
+package org.siltbench.station.bench;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.Problem;
+import org.siltbench.station.json.Json;
+import org.siltbench.station.json.NotJson;
+import org.siltbench.station.ledger.Disk;
+import org.siltbench.station.ledger.Draft;
+
+/** Makes and opens lab folders. */
+public final class LabFolder {
+
+  /** Letters and digits that common keyboard layouts do not move. */
+  private static final String ALPHABET = "BCDEFGHJKLNPRSTUVX0123456789";
+
+  private static final int LETTERS = 18;
+  private static final Pattern CODE = Pattern.compile("[0-9A-Z]{4}");
+  private static final String NAME_FILE = "lab.json";
+
+  private LabFolder() {}
+
+  /** True if the folder is a lab folder already. */
+  public static boolean exists(Path folder) {
+    return Files.exists(folder.resolve(NAME_FILE));
+  }
+
+  /**
+   * Makes a new bench in a folder that is not a lab folder yet, and opens it.
+   *
+   * @param name what people call the bench
+   * @param practice a lab for the practice balance only
+   */
+  public static Bench create(Path folder, String name, boolean practice, Setting setting) {
+    if (exists(folder)) {
+      throw new Problem.Refused(
+          "The folder " + folder + " is a lab folder already.",
+          "Nothing was changed.",
+          "Open it as it is, or name another folder.");
+    }
+    try {
+      String code = code(setting);
+      Disk disk = setting.disk();
+      disk.makeFolder(folder);
+      disk.makeFolder(folder.resolve("ledger"));
+      disk.makeFolder(folder.resolve("register"));
+      LocalBench bench = new LocalBench(folder, code, setting);
+      bench.act(view -> List.of(created(name, practice)));
+      disk.replace(folder.resolve(NAME_FILE), identity(code));
+      return bench;
+    } catch (IOException e) {
+      throw DiskTrouble.opening(folder, e);
+    }
+  }
+
+  /** Opens a lab folder. */
+  public static Bench open(Path folder, Setting setting) {
+    if (!exists(folder)) {
+      throw new Problem.WrongUse(
+          "The folder " + folder + " is not a lab folder.",
+          "Name the right folder with --lab, or make a new lab.");
+    }
+    try {
+      return new LocalBench(folder, readCode(folder), setting);
+    } catch (IOException e) {
+      throw DiskTrouble.opening(folder, e);
+    }
+  }
+
+  private static Draft created(String name, boolean practice) {
+    Map<String, @Nullable Object> data = new LinkedHashMap<>();
+    data.put("name", name);
+    data.put("practice", practice);
+    data.put("format_of_ids", 1L);
+    return new Draft("bench.created", 1, true, data);
+  }
+
+  private static byte[] identity(String code) {
+    Map<String, Object> identity = new LinkedHashMap<>();
+    identity.put("v", 1L);
+    identity.put("bench", code);
+    return (Json.write(identity) + '\n').getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String readCode(Path folder) throws IOException {
+    try {
+      Object code = Json.object(Files.readAllBytes(folder.resolve(NAME_FILE))).get("bench");
+      if (code instanceof String text && CODE.matcher(text).matches()) {
+        return text;
+      }
+      throw new IOException("the file " + NAME_FILE + " names no bench");
+    } catch (NotJson e) {
+      throw new IOException("the file " + NAME_FILE + " is damaged: " + e.getMessage(), e);
+    }
+  }
+
+  private static String code(Setting setting) {
+    StringBuilder code = new StringBuilder();
+    code.append(ALPHABET.charAt(setting.random().nextInt(LETTERS)));
+    while (code.length() < 4) {
+      code.append(ALPHABET.charAt(setting.random().nextInt(ALPHABET.length())));
+    }
+    return code.toString();
+  }
+}

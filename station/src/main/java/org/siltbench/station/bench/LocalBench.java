@@ -1,0 +1,199 @@
+package org.siltbench.station.bench;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.siltbench.station.Problem;
+import org.siltbench.station.ledger.Draft;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.ledger.EntryRef;
+import org.siltbench.station.ledger.Kinds;
+import org.siltbench.station.ledger.LabLock;
+import org.siltbench.station.ledger.LedgerFile;
+import org.siltbench.station.ledger.Line;
+import org.siltbench.station.ledger.LineText;
+import org.siltbench.station.register.RegisterView;
+
+/** The bench in a lab folder on this computer. */
+final class LocalBench implements Bench {
+
+  /** Below this, new work stops, so that what is open can still be closed in order. */
+  private static final long KEEP_FREE = 16L << 20;
+
+  private final Path folder;
+  private final String code;
+  private final Setting setting;
+  private final BenchThread thread;
+  private final LabLock lock;
+  private final Guard guard;
+  private final Ledgers ledgers;
+  private final Keeper keeper;
+  private final RegisterView answers;
+
+  LocalBench(Path folder, String code, Setting setting) throws IOException {
+    this.folder = folder;
+    this.code = code;
+    this.setting = setting;
+    this.lock = LabLock.of(folder);
+    this.guard = new Guard(lock);
+    this.thread = new BenchThread("bench " + code);
+    this.ledgers = new Ledgers(folder.resolve("ledger"), code, setting.disk(), setting.notes());
+    try {
+      this.keeper = thread.call(this::opened);
+      this.answers = new Answers(thread, keeper);
+    } catch (RuntimeException e) {
+      thread.close();
+      ledgers.close();
+      lock.close();
+      throw e;
+    }
+  }
+
+  private Keeper opened() {
+    try {
+      return guard.locked(
+          () -> {
+            Keeper opened = new Keeper(folder, setting, guard, ledgers, lock.ownRegister());
+            opened.catchUp();
+            return opened;
+          });
+    } catch (IOException e) {
+      throw DiskTrouble.opening(folder, e);
+    }
+  }
+
+  @Override
+  public boolean practice() {
+    return answers
+        .asWritten(new EntryRef(code, 1))
+        .map(created -> Boolean.TRUE.equals(created.data().get("practice")))
+        .orElse(false);
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+
+  @Override
+  public String operator() {
+    return setting.operator();
+  }
+
+  @Override
+  public Clock clock() {
+    return setting.clock();
+  }
+
+  @Override
+  public RegisterView register() {
+    return answers;
+  }
+
+  @Override
+  public List<Entry> act(Function<RegisterView, List<Draft>> rule) {
+    if (thread.isCurrent()) {
+      throw new IllegalStateException("an act within an act");
+    }
+    return thread.call(() -> acted(rule), keeper::applyPending);
+  }
+
+  private List<Entry> acted(Function<RegisterView, List<Draft>> rule) {
+    List<Entry> written = new ArrayList<>();
+    List<Draft> drafts = new ArrayList<>();
+    try {
+      return guard.locked(
+          () -> {
+            if (ledgers.own().unsure()) {
+              ledgers.own().recover();
+            }
+            keeper.catchUp();
+            drafts.addAll(rule.apply(answers));
+            if (!drafts.isEmpty()) {
+              checkWritable(drafts);
+              write(drafts, written);
+            }
+            return written;
+          });
+    } catch (IOException e) {
+      throw DiskTrouble.writing(written.size(), drafts.size(), e);
+    }
+  }
+
+  private void checkWritable(List<Draft> drafts) throws IOException {
+    for (LedgerFile file : ledgers.all()) {
+      String trouble = file.position().trouble();
+      if (!trouble.isEmpty()) {
+        throw new Problem.Outside(
+            trouble,
+            "Nothing new is written; all that can be read stays readable.",
+            "Run verify to see what is damaged. A newer entry needs a newer version; a damaged ledger is restored from a backup or the server.",
+            null);
+      }
+    }
+    long free = setting.disk().usableSpace(folder);
+    if (free < KEEP_FREE) {
+      throw DiskTrouble.nearlyFull(folder, free);
+    }
+    for (Draft draft : drafts) {
+      if (!Kinds.known(draft.kind(), draft.kv())) {
+        throw new IllegalArgumentException(
+            "kind "
+                + draft.kind()
+                + " version "
+                + draft.kv()
+                + " is not in docs/ledger-entries.md");
+      }
+    }
+  }
+
+  private void write(List<Draft> drafts, List<Entry> written) throws IOException {
+    for (Draft draft : drafts) {
+      LedgerFile own = ledgers.own();
+      Entry entry = stamped(draft, own.position().seq() + 1);
+      Line line = own.append(entry);
+      keeper.written(line);
+      written.add(line.entry());
+    }
+  }
+
+  private Entry stamped(Draft draft, long seq) {
+    OffsetDateTime now = OffsetDateTime.now(setting.clock()).truncatedTo(ChronoUnit.MILLIS);
+    return new Entry(
+        LineText.VERSION,
+        new EntryRef(code, seq),
+        now,
+        keeper.clock().next(now.toInstant().toEpochMilli()),
+        setting.operator(),
+        draft.kind(),
+        draft.kv(),
+        draft.must(),
+        draft.data());
+  }
+
+  @Override
+  public void close() {
+    if (thread.isCurrent()) {
+      throw new IllegalStateException("a bench is not closed from within an act");
+    }
+    if (thread.isClosed()) {
+      return;
+    }
+    thread.call(
+        () -> {
+          try (lock;
+              ledgers) {
+            keeper.close();
+            return true;
+          } catch (IOException e) {
+            throw DiskTrouble.opening(folder, e);
+          }
+        });
+    thread.close();
+  }
+}

@@ -1,0 +1,207 @@
+package org.siltbench.station.ledger;
+
+import static java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.json.Json;
+import org.siltbench.station.json.NotJson;
+
+/** An entry as the bytes of one line, and back. The form is described in docs/ledger.md. */
+public final class LineText {
+
+  /** The form of a line that this version writes. */
+  public static final int VERSION = 1;
+
+  /** The longest line, in bytes. */
+  public static final int MAX_BYTES = 4 << 20;
+
+  /** What stands for the hash before the first line. */
+  public static final String NO_HASH = "0".repeat(64);
+
+  private static final byte[] SUM = ",\"sum\":\"".getBytes(StandardCharsets.US_ASCII);
+  private static final int TAIL = SUM.length + 64 + 2;
+  private static final Pattern BENCH = Pattern.compile("[0-9A-Z]{4}");
+  private static final Pattern KIND = Pattern.compile("[a-z][a-z0-9.-]{0,39}");
+  private static final List<String> NAMES =
+      List.of("v", "bench", "seq", "at", "hlc", "by", "kind", "kv", "must", "data", "prev", "sum");
+
+  private LineText() {}
+
+  /** The line for an entry, without its newline. */
+  public static byte[] write(Entry entry, String prev) {
+    Map<String, @Nullable Object> outer = new LinkedHashMap<>();
+    outer.put("v", (long) entry.v());
+    outer.put("bench", entry.ref().bench());
+    outer.put("seq", entry.ref().seq());
+    outer.put("at", ISO_OFFSET_DATE_TIME.format(entry.at()));
+    outer.put("hlc", List.of(entry.hlc().millis(), (long) entry.hlc().counter()));
+    outer.put("by", entry.by());
+    outer.put("kind", entry.kind());
+    outer.put("kv", (long) entry.kv());
+    outer.put("must", entry.must());
+    outer.put("data", entry.data());
+    outer.put("prev", prev);
+    String text = Json.write(outer);
+    byte[] hashed = text.substring(0, text.length() - 1).getBytes(StandardCharsets.UTF_8);
+    byte[] line = Arrays.copyOf(hashed, hashed.length + TAIL);
+    System.arraycopy(SUM, 0, line, hashed.length, SUM.length);
+    byte[] hex = sha256(hashed, 0, hashed.length).getBytes(StandardCharsets.US_ASCII);
+    System.arraycopy(hex, 0, line, hashed.length + SUM.length, hex.length);
+    line[line.length - 2] = '"';
+    line[line.length - 1] = '}';
+    return line;
+  }
+
+  /** The hash in the last field of a line that {@link #write} made. */
+  public static String sumOf(byte[] line) {
+    return new String(line, line.length - 66, 64, StandardCharsets.US_ASCII);
+  }
+
+  /** Reads the entry of a line that is known to be good; what changed meanwhile is an error. */
+  public static Entry entry(byte[] line, long at) throws IOException {
+    try {
+      return read(line, at).entry();
+    } catch (BadLine e) {
+      throw new IOException("the line at byte " + at + " cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  /** Reads one line without its newline, and checks its own hash. */
+  static Line read(byte[] line, long at) throws BadLine {
+    String sum = checkedSum(line);
+    Map<String, @Nullable Object> outer = outer(line);
+    Object version = outer.get("v");
+    if (version instanceof Long v && v > VERSION) {
+      throw BadLine.newer(v);
+    }
+    if (!NAMES.equals(new ArrayList<>(outer.keySet()))) {
+      throw BadLine.damaged("its fields are not those of an entry");
+    }
+    Entry entry = entry(outer);
+    return new Line(entry, at, line.length, hash(text(outer, "prev")), sum);
+  }
+
+  private static Map<String, @Nullable Object> outer(byte[] line) throws BadLine {
+    try {
+      return Json.object(line);
+    } catch (NotJson e) {
+      throw BadLine.damaged("it is not JSON", e);
+    }
+  }
+
+  private static String checkedSum(byte[] line) throws BadLine {
+    int hashed = line.length - TAIL;
+    if (hashed < 1
+        || line.length > MAX_BYTES
+        || !Arrays.equals(line, hashed, hashed + SUM.length, SUM, 0, SUM.length)
+        || line[line.length - 2] != '"'
+        || line[line.length - 1] != '}') {
+      throw BadLine.damaged("it does not end as an entry ends");
+    }
+    String sum = sumOf(line);
+    if (!sum.equals(sha256(line, 0, hashed))) {
+      throw BadLine.damaged("its bytes do not fit its own hash");
+    }
+    return sum;
+  }
+
+  private static Entry entry(Map<String, @Nullable Object> outer) throws BadLine {
+    try {
+      return new Entry(
+          (int) number(outer, "v", 1, VERSION),
+          new EntryRef(matching(outer, "bench", BENCH), number(outer, "seq", 1, Long.MAX_VALUE)),
+          OffsetDateTime.parse(text(outer, "at")),
+          hlc(outer.get("hlc")),
+          text(outer, "by"),
+          matching(outer, "kind", KIND),
+          (int) number(outer, "kv", 1, 9999),
+          flag(outer, "must"),
+          data(outer.get("data")));
+    } catch (DateTimeException e) {
+      throw BadLine.damaged("its time is not a time with offset", e);
+    }
+  }
+
+  private static Hlc hlc(@Nullable Object value) throws BadLine {
+    if (value instanceof List<?> pair
+        && pair.size() == 2
+        && pair.get(0) instanceof Long millis
+        && pair.get(1) instanceof Long counter
+        && millis >= 0
+        && counter >= 0
+        && counter <= Integer.MAX_VALUE) {
+      return new Hlc(millis, counter.intValue());
+    }
+    throw BadLine.damaged("its clock value is not [milliseconds, counter]");
+  }
+
+  private static Map<String, @Nullable Object> data(@Nullable Object value) throws BadLine {
+    if (!(value instanceof Map<?, ?> map)) {
+      throw BadLine.damaged("its data is not an object");
+    }
+    Map<String, @Nullable Object> data = new LinkedHashMap<>();
+    map.forEach((name, member) -> data.put((String) name, member));
+    return data;
+  }
+
+  private static boolean flag(Map<String, @Nullable Object> outer, String name) throws BadLine {
+    if (outer.get(name) instanceof Boolean flag) {
+      return flag;
+    }
+    throw BadLine.damaged("its field " + name + " is not true or false");
+  }
+
+  private static long number(Map<String, @Nullable Object> outer, String name, long min, long max)
+      throws BadLine {
+    if (outer.get(name) instanceof Long number && number >= min && number <= max) {
+      return number;
+    }
+    throw BadLine.damaged("its field " + name + " is not a number from " + min);
+  }
+
+  private static String text(Map<String, @Nullable Object> outer, String name) throws BadLine {
+    if (outer.get(name) instanceof String text) {
+      return text;
+    }
+    throw BadLine.damaged("its field " + name + " is not text");
+  }
+
+  private static String matching(Map<String, @Nullable Object> outer, String name, Pattern form)
+      throws BadLine {
+    String text = text(outer, name);
+    if (form.matcher(text).matches()) {
+      return text;
+    }
+    throw BadLine.damaged("its field " + name + " is not of the right form");
+  }
+
+  private static String hash(String text) throws BadLine {
+    if (text.length() == 64) {
+      return text;
+    }
+    throw BadLine.damaged("its field prev is not a hash");
+  }
+
+  private static String sha256(byte[] bytes, int from, int length) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      digest.update(bytes, from, length);
+      return HexFormat.of().formatHex(digest.digest());
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

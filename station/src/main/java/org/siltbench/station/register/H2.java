@@ -1,0 +1,25 @@
+package org.siltbench.station.register;
+
+import java.nio.file.Path;
+
+/** How the database is opened: one process, no server, no console, no script from outside. */
+final class H2 {
+
+  static final String MEMORY = "jdbc:h2:mem:;DB_CLOSE_ON_EXIT=FALSE";
+
+  private H2() {}
+
+  /** Settings in a path would be taken as settings of the database, so such a path is refused. */
+  static boolean takes(Path file) {
+    return file.toString().indexOf(';') < 0;
+  }
+
+  static String file(Path file) {
+    if (!takes(file)) {
+      throw new RegisterFailed("a folder name with a semicolon cannot hold the register", null);
+    }
+    return "jdbc:h2:file:"
+        + file.toAbsolutePath()
+        + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;AUTO_SERVER=FALSE;CACHE_SIZE=32768";
+  }
+}
