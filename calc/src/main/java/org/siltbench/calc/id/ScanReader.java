@@ -27,11 +27,11 @@ final class ScanReader {
     return other == null ? direct : other;
   }
 
+  /** Capitals, and the groups of a printed ID joined; elsewhere a hyphen may be a lost digit. */
   private static String tidy(String bare) {
-    return bare.replaceAll("[\\s\\p{Pd}]", "")
-        .toUpperCase(Locale.ROOT)
-        .replace('O', '0')
-        .replace('I', '1');
+    String joined = bare.replaceAll("[\\s\\p{Pd}]", "");
+    String text = joined.length() == FilterId.LENGTH ? joined : bare;
+    return text.toUpperCase(Locale.ROOT).replace('O', '0').replace('I', '1');
   }
 
   private static Scan understand(String entered, String text) {
@@ -43,7 +43,7 @@ final class ScanReader {
             .findFirst()
             .orElse("");
     if (!strange.isEmpty()) {
-      return new Scan.Damaged(entered, "The character " + strange + " is in no filter ID.");
+      return new Scan.Damaged(entered, "The character \"" + strange + "\" is in no bag code.");
     }
     if (text.length() == FilterId.LENGTH) {
       return bare(entered, text);

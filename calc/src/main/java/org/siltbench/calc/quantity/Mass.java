@@ -130,8 +130,16 @@ public record Mass(long nanograms) implements Comparable<Mass> {
 
   /** The exact mass in grams, without trailing zeros. */
   public String toGrams() {
-    BigDecimal exact = BigDecimal.valueOf(nanograms, GRAM_SCALE).stripTrailingZeros();
-    return exact.scale() < 0 ? exact.setScale(0).toPlainString() : exact.toPlainString();
+    return plain(GRAM_SCALE);
+  }
+
+  /** The exact mass in milligrams, without trailing zeros. */
+  public String toMilligrams() {
+    return plain(MILLIGRAM_SCALE);
+  }
+
+  private String plain(int scale) {
+    return BigDecimal.valueOf(nanograms, scale).stripTrailingZeros().toPlainString();
   }
 
   @Override

@@ -43,6 +43,14 @@ final class ScanTest {
     assertEquals(new Scan.Bare(ID), Scan.of(ID.text().replace('0', 'O').replace('1', 'i')));
   }
 
+  @Test
+  void a_hyphen_within_a_whole_code_is_not_skipped_for_it_may_stand_for_a_lost_digit() {
+    String text = BAG.text();
+    String broken = text.substring(0, 12) + "-" + text.substring(13);
+    assertNull(Scan.of(broken).filterOrNull());
+    assertInstanceOf(Scan.Damaged.class, Scan.of(text.substring(0, 9) + " " + text.substring(9)));
+  }
+
   @ParameterizedTest
   @ValueSource(
       strings = {"", "  ", "K3", "K3DF07", "K3DF071234", "*********", "hello", "]d2", "K3DF07#12"})

@@ -1,0 +1,72 @@
+package org.siltbench.calc.constant;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.constant.ConstantVerdict.Kind;
+import org.siltbench.calc.quantity.Mass;
+
+/** Applies a rule to the last two of at least two masses. */
+final class ConstantJudge {
+
+  private ConstantJudge() {}
+
+  static ConstantVerdict judge(
+      ConstantRule rule,
+      List<Mass> masses,
+      @Nullable Mass preMass,
+      @Nullable Mass resolution,
+      @Nullable Mass coarsest) {
+    Mass previous = masses.get(masses.size() - 2);
+    Mass change = masses.get(masses.size() - 1).minus(previous);
+    if (resolution != null && coarsest != null && resolution.compareTo(coarsest) > 0) {
+      return new ConstantVerdict(
+          Kind.UNKNOWN,
+          change,
+          null,
+          "The balance shows steps of "
+              + mg(resolution)
+              + "; the method allows "
+              + mg(coarsest)
+              + ".");
+    }
+    if (rule.needsPreMass() && preMass == null) {
+      return new ConstantVerdict(
+          Kind.UNKNOWN,
+          change,
+          null,
+          "The limit depends on the residue: the pre-weigh mass is needed.");
+    }
+    return compare(rule, change, rule.limit(base(rule, previous, preMass)));
+  }
+
+  private static Mass base(ConstantRule rule, Mass previous, @Nullable Mass preMass) {
+    if (rule.base() == ConstantRule.Base.RESIDUE && preMass != null) {
+      return previous.minus(preMass);
+    }
+    return previous;
+  }
+
+  private static ConstantVerdict compare(ConstantRule rule, Mass change, Mass limit) {
+    if (rule.passes(change, limit)) {
+      return new ConstantVerdict(
+          Kind.CONSTANT, change, limit, moved(change) + "; the limit is " + mg(limit) + ".");
+    }
+    String next =
+        change.isNegative()
+            ? ": dry, cool and weigh again."
+            : ": it may have taken up moisture; dry, cool and weigh again.";
+    return new ConstantVerdict(
+        Kind.DRY_AGAIN, change, limit, moved(change) + ", the limit is " + mg(limit) + next);
+  }
+
+  private static String moved(Mass change) {
+    if (change.nanograms() == 0) {
+      return "No change";
+    }
+    return (change.isNegative() ? "Lost " : "Gained ") + mg(change.abs());
+  }
+
+  private static String mg(Mass mass) {
+    return mass.toMilligrams() + " mg";
+  }
+}

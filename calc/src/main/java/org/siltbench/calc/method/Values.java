@@ -1,0 +1,178 @@
+package org.siltbench.calc.method;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.quantity.Mass;
+import org.siltbench.calc.quantity.Volume;
+
+/**
+ * The values of a method's text by key. Each question names what it expects; a fault is noted and a
+ * stand-in returned, so that all faults are told together.
+ */
+final class Values {
+
+  private record Line(int number, String value) {}
+
+  private final Map<String, Line> lines = new LinkedHashMap<>();
+  private final Map<String, Boolean> asked = new LinkedHashMap<>();
+  private final List<MethodFault> faults = new ArrayList<>();
+
+  Values(String text) {
+    int number = 0;
+    for (String raw : text.split("\\R", -1)) {
+      number++;
+      String line = raw.replaceFirst("(^|\\s)#.*", "").strip();
+      if (number == 1 && line.startsWith("\uFEFF")) {
+        line = line.substring(1).strip();
+      }
+      if (!line.isEmpty()) {
+        take(number, line);
+      }
+    }
+  }
+
+  private void take(int number, String line) {
+    int equals = line.indexOf('=');
+    if (equals < 1) {
+      faults.add(new MethodFault(number, "(no key)", "key = value", line));
+      return;
+    }
+    String key = line.substring(0, equals).strip();
+    String value = line.substring(equals + 1).strip();
+    if (value.isEmpty()) {
+      faults.add(new MethodFault(number, key, "a value after the =", line));
+    } else if (lines.putIfAbsent(key, new Line(number, value)) != null) {
+      faults.add(new MethodFault(number, key, "each key once", "it again"));
+    }
+  }
+
+  /** Reads one value; where it is missing or wrong, notes it and gives the stand-in. */
+  <T> T value(String key, String expected, T standIn, Function<String, T> reading) {
+    asked.put(key, true);
+    Line line = lines.get(key);
+    if (line == null) {
+      if (!isFaulty(key)) {
+        faults.add(new MethodFault(0, key, expected, ""));
+      }
+      return standIn;
+    }
+    try {
+      return reading.apply(line.value());
+    } catch (IllegalArgumentException e) {
+      faults.add(new MethodFault(line.number(), key, expected, line.value()));
+      return standIn;
+    }
+  }
+
+  private boolean isFaulty(String key) {
+    return faults.stream().anyMatch(fault -> fault.key().equals(key));
+  }
+
+  /** The value, or null where the text says "none". */
+  <T> @Nullable T orNone(String key, String expected, Function<String, T> reading) {
+    return value(
+            key,
+            expected + ", or none",
+            Optional.<T>empty(),
+            v -> v.equals("none") ? Optional.<T>empty() : Optional.of(reading.apply(v)))
+        .orElse(null);
+  }
+
+  String text(String key, String expected) {
+    return value(key, expected, "", v -> v);
+  }
+
+  double number(String key, double low, double high, String unit) {
+    return value(key, expectation(low, high, unit), low, v -> Numbers.within(v, low, high));
+  }
+
+  @Nullable Double numberOrNone(String key, double low, double high, String unit) {
+    return orNone(key, expectation(low, high, unit), v -> Numbers.within(v, low, high));
+  }
+
+  private static String expectation(double low, double high, String unit) {
+    return "a number from " + Numbers.plain(low) + " to " + Numbers.plain(high) + " (" + unit + ")";
+  }
+
+  int whole(String key, int low, int high) {
+    return value(
+        key,
+        "a whole number from " + low + " to " + high,
+        low,
+        v -> (int) Numbers.within(Integer.toString(Integer.parseInt(v)), low, high));
+  }
+
+  Mass milligrams(String key, double low, double high) {
+    return value(
+        key, expectation(low, high, "mg"), Mass.ofMilligrams(low), v -> Numbers.mass(v, low, high));
+  }
+
+  @Nullable Mass milligramsOrNone(String key, double low, double high) {
+    return orNone(key, expectation(low, high, "mg"), v -> Numbers.mass(v, low, high));
+  }
+
+  Volume millilitres(String key, double low, double high) {
+    return value(
+        key,
+        expectation(low, high, "mL"),
+        Volume.ofMillilitres(low),
+        v -> {
+          Numbers.within(v, low, high);
+          return Volume.ofMillilitres(v);
+        });
+  }
+
+  Span span(String key, double low, double high) {
+    String expected =
+        "two numbers as \"103 to 105\" from " + Numbers.plain(low) + " to " + Numbers.plain(high);
+    return value(key, expected, new Span(low, high), v -> Numbers.span(v, low, high));
+  }
+
+  <E> E word(String key, List<E> choices, Function<E, String> name) {
+    String expected = "one of " + String.join(", ", choices.stream().map(name).toList());
+    return value(key, expected, choices.get(0), v -> choice(v, choices, name));
+  }
+
+  private static <E> E choice(String word, List<E> choices, Function<E, String> name) {
+    return choices.stream()
+        .filter(e -> name.apply(e).equals(word))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(word));
+  }
+
+  /** Notes a fault found when values are put together. */
+  void fault(String key, String expected) {
+    Line line = lines.get(key);
+    faults.add(
+        line == null
+            ? new MethodFault(0, key, expected, "")
+            : new MethodFault(line.number(), key, expected, line.value()));
+  }
+
+  /** Throws if anything was wrong, unknown keys included. */
+  void close() {
+    lines.forEach(
+        (key, line) -> {
+          if (!asked.containsKey(key)) {
+            List<String> near = NearNames.of(key, asked.keySet(), 2);
+            faults.add(
+                new MethodFault(
+                    line.number(),
+                    key,
+                    "a known key; near: " + String.join(", ", near),
+                    line.value()));
+          }
+        });
+    if (!faults.isEmpty()) {
+      faults.sort(
+          Comparator.comparingInt(fault -> fault.line() == 0 ? Integer.MAX_VALUE : fault.line()));
+      throw new MethodException(faults);
+    }
+  }
+}
