@@ -10,7 +10,8 @@ import org.siltbench.calc.quantity.Mass;
  * @param kind whether the line carries a mass
  * @param mass the mass shown, or null unless {@code kind} is {@link Kind#MASS}
  * @param digits the number as displayed, sign and decimal point normalised, or empty
- * @param unit the unit as sent, or empty where the format supplies it
+ * @param unit the usual symbol of the unit shown or supplied by the format, as {@code g}; empty
+ *     unless there is a mass
  * @param mark the balance's own opinion of stability
  * @param raw the line as received, without its terminator
  * @param nanos arrival on a monotonic clock, ns

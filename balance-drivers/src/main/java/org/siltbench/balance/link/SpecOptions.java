@@ -19,15 +19,15 @@ public record SpecOptions(
     Duration every,
     @Nullable Double speed) {
 
+  private static final Duration SHORTEST = Duration.ofMillis(20);
+  private static final Duration LONGEST = Duration.ofHours(1);
+  private static final double FASTEST = 10_000;
+
   /** Half a second. */
   public static final Duration EVERY = Duration.ofMillis(500);
 
   /** No key given. */
   public static final SpecOptions NONE = new SpecOptions(null, null, null, EVERY, null);
-
-  private static final Duration SHORTEST = Duration.ofMillis(20);
-  private static final Duration LONGEST = Duration.ofHours(1);
-  private static final double FASTEST = 10_000;
 
   /** Refuses a rate or speed that makes no sense. */
   public SpecOptions {

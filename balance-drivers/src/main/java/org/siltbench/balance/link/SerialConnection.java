@@ -1,0 +1,95 @@
+package org.siltbench.balance.link;
+
+import com.fazecast.jSerialComm.SerialPort;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.siltbench.balance.Timebase;
+
+/**
+ * An open serial port. No event listener is used: after an unplug it would storm. The first failed
+ * read is final.
+ */
+final class SerialConnection implements Connection {
+
+  private static final long LOOK_NANOS = 500_000_000L;
+
+  private final SerialPort port;
+  private final PortLock lock;
+  private final String realPath;
+  private final Timebase time;
+  private final Object reading = new Object();
+  private final AtomicBoolean closed = new AtomicBoolean();
+  private boolean lost;
+  private long lookedAt;
+
+  SerialConnection(SerialPort port, PortLock lock, String realPath, Timebase time) {
+    this.port = port;
+    this.lock = lock;
+    this.realPath = realPath;
+    this.time = time;
+    this.lookedAt = time.nanos();
+  }
+
+  @Override
+  public int read(byte[] into, long atMostNanos) throws IOException, InterruptedException {
+    long deadline = time.nanos() + atMostNanos;
+    do {
+      int count = readOnce(into);
+      if (count > 0) {
+        return count;
+      }
+      if (Thread.interrupted()) {
+        throw new InterruptedException("reading " + realPath);
+      }
+    } while (time.nanos() - deadline < 0);
+    return 0;
+  }
+
+  private int readOnce(byte[] into) throws IOException {
+    synchronized (reading) {
+      if (lost || closed.get()) {
+        throw new IOException(realPath + (lost ? " is gone" : " was closed"));
+      }
+      int count = port.readBytes(into, into.length);
+      lost = count < 0 || (count == 0 && isGone());
+      if (lost) {
+        throw new IOException("the cable of " + realPath + " is out or the balance is off");
+      }
+      return count;
+    }
+  }
+
+  /** A quiet port whose file has gone will stay quiet for ever. */
+  private boolean isGone() {
+    long now = time.nanos();
+    if (now - lookedAt < LOOK_NANOS) {
+      return false;
+    }
+    lookedAt = now;
+    return realPath.startsWith("/") && !Files.exists(Path.of(realPath));
+  }
+
+  @Override
+  public void write(byte[] bytes) throws IOException {
+    if (port.writeBytes(bytes, bytes.length) != bytes.length) {
+      throw new IOException("cannot send to " + realPath);
+    }
+  }
+
+  @Override
+  public String where() {
+    return realPath;
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (closed.compareAndSet(false, true)) {
+      synchronized (reading) {
+        port.closePort();
+        lock.close();
+      }
+    }
+  }
+}

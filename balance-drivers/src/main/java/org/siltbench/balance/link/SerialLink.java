@@ -1,0 +1,132 @@
+package org.siltbench.balance.link;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.Timebase;
+import org.siltbench.balance.link.PortIdentity.Listed;
+
+/** A balance on a serial port or a USB adapter; also a pseudo-terminal, by link or by path. */
+public final class SerialLink implements Link {
+
+  /** How long the system may block in one read, so that closing never waits long. */
+  static final int READ_MILLIS = 50;
+
+  private final LinkSpec.Serial spec;
+  private final Timebase time;
+  private @Nullable PortIdentity identity;
+
+  /** The link a text names, on the given clock. */
+  public SerialLink(LinkSpec.Serial spec, Timebase time) {
+    this.spec = spec;
+    this.time = time;
+  }
+
+  @Override
+  public Set<Capability> capabilities() {
+    return Set.of(Capability.SENDS, Capability.COMES_BACK, Capability.HAS_LINE_SETTINGS);
+  }
+
+  @Override
+  public String describe() {
+    return spec.toString();
+  }
+
+  @Override
+  public Timebase time() {
+    return time;
+  }
+
+  @Override
+  public Connection connect() throws IOException {
+    String path = path();
+    SerialPort port = port(path);
+    Optional<PortIdentity> found = PortIdentity.of(port);
+    if (identity != null && !found.equals(Optional.of(identity))) {
+      throw new BalanceException(
+          path + " is now another device than before", "plug the balance in again");
+    }
+    PortLock lock = PortLock.take(realPath(path), time);
+    try {
+      Connection out = new SerialConnection(open(port, path), lock, realPath(path), time);
+      identity = found.orElse(null);
+      return out;
+    } catch (IOException | RuntimeException e) {
+      lock.close();
+      throw e;
+    }
+  }
+
+  /** The path asked for, or where the same USB adapter has come back. */
+  private String path() {
+    PortIdentity known = identity;
+    if (known == null) {
+      return spec.port();
+    }
+    return known.among(listed()).orElse(spec.port());
+  }
+
+  private static List<Listed> listed() {
+    return Arrays.stream(SerialPort.getCommPorts())
+        .flatMap(p -> PortIdentity.of(p).stream().map(id -> new Listed(p.getSystemPortPath(), id)))
+        .toList();
+  }
+
+  private static String realPath(String path) throws IOException {
+    Path file = Path.of(path);
+    return Files.exists(file) ? file.toRealPath().toString() : path;
+  }
+
+  private static SerialPort port(String path) throws BalanceException {
+    try {
+      return SerialPort.getCommPort(path);
+    } catch (SerialPortInvalidPortException e) {
+      throw new BalanceException(
+          "there is no port " + path,
+          "check the cable and the name; `balance find` lists the ports there are",
+          e);
+    }
+  }
+
+  private SerialPort open(SerialPort port, String path) throws BalanceException {
+    LineSettings line = spec.line();
+    port.setComPortParameters(line.baud(), line.bits(), stop(line), parity(line));
+    port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, READ_MILLIS, 0);
+    port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED);
+    if (!port.openPort(0)) {
+      boolean denied = !Files.isReadable(Path.of(path)) || !Files.isWritable(Path.of(path));
+      throw new BalanceException(
+          "cannot open " + path + (denied ? ": no permission" : ""),
+          denied
+              ? "ask for access to the port (on Debian: the group dialout), then log in again"
+              : "check that no other program uses it and that the cable is in");
+    }
+    return port;
+  }
+
+  private static int stop(LineSettings line) {
+    return switch (line.stop()) {
+      case ONE -> SerialPort.ONE_STOP_BIT;
+      case ONE_AND_A_HALF -> SerialPort.ONE_POINT_FIVE_STOP_BITS;
+      case TWO -> SerialPort.TWO_STOP_BITS;
+    };
+  }
+
+  private static int parity(LineSettings line) {
+    return switch (line.parity()) {
+      case NONE -> SerialPort.NO_PARITY;
+      case ODD -> SerialPort.ODD_PARITY;
+      case EVEN -> SerialPort.EVEN_PARITY;
+      case MARK -> SerialPort.MARK_PARITY;
+      case SPACE -> SerialPort.SPACE_PARITY;
+    };
+  }
+}
