@@ -72,6 +72,18 @@ public final class Paper implements AutoCloseable {
     return face.ems(face.settable(text)) * type.size();
   }
 
+  /** The text, or as much of it as fits a width, with an ellipsis. */
+  public String shortened(String text, Type type, double room) {
+    if (width(text, type) <= room) {
+      return text;
+    }
+    int end = text.length();
+    while (end > 0 && width(text.substring(0, end).strip() + "…", type) > room) {
+      end = text.offsetByCodePoints(end, -1);
+    }
+    return text.substring(0, end).strip() + "…";
+  }
+
   /** Begins a part of the document's structure, for example "P", "H1", "Table". */
   public void begin(String type) {
     if (structure != null) {

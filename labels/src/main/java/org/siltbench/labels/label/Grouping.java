@@ -2,6 +2,8 @@ package org.siltbench.labels.label;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.siltbench.calc.id.FilterId;
+import org.siltbench.calc.id.Scan;
 
 /** Parts a filter ID into groups of three or four that a person can read back. */
 final class Grouping {
@@ -11,8 +13,14 @@ final class Grouping {
   private Grouping() {}
 
   static List<String> of(String id) {
-    if (id.indexOf(' ') >= 0 || id.indexOf('-') >= 0) {
-      return List.of(id.split("(?<=-)| "));
+    if (id.indexOf('-') >= 0) {
+      return List.of(id.split("(?<=-)"));
+    }
+    if (id.indexOf(' ') >= 0) {
+      return List.of(id.split(" "));
+    }
+    if (isFilterId(id)) {
+      return of(new FilterId(id).grouped());
     }
     int groups = (id.length() + LONGEST - 1) / LONGEST;
     List<String> out = new ArrayList<>();
@@ -25,15 +33,20 @@ final class Grouping {
     return out;
   }
 
+  private static boolean isFilterId(String id) {
+    return Scan.of(id) instanceof Scan.Bare bare && bare.filter().text().equals(id);
+  }
+
   /** The groups on one line or two. */
   static List<String> lines(String id, int lines) {
     List<String> groups = of(id);
+    String between = groups.get(0).endsWith("-") ? "" : " ";
     if (lines == 1 || groups.size() == 1) {
-      return List.of(String.join(" ", groups));
+      return List.of(String.join(between, groups));
     }
     int half = (groups.size() + 1) / 2;
     return List.of(
-        String.join(" ", groups.subList(0, half)),
-        String.join(" ", groups.subList(half, groups.size())));
+        String.join(between, groups.subList(0, half)),
+        String.join(between, groups.subList(half, groups.size())));
   }
 }

@@ -24,6 +24,7 @@ public final class LabelDrawing {
 
   private static final Type ID = new Type(true, 9, Ink.BLACK);
   private static final double BOX_LINE = 0.2;
+  private static final double LEAST_SMALL = 4.6;
 
   private final Paper paper;
   private final LabelRun run;
@@ -172,7 +173,8 @@ public final class LabelDrawing {
     }
     Type small = fitted(label.batch() + "   " + revision, w, plan, new Type(false, 6, Ink.BLACK));
     double base = top + plan.bandHeight() / 2 + small.capital() / 2;
-    page.text(x, base, label.batch(), small);
+    double room = w - paper.width("  " + revision, small);
+    page.text(x, base, paper.shortened(label.batch(), small, room), small);
     page.textRight(x + w, base, revision, small);
   }
 
@@ -192,29 +194,38 @@ public final class LabelDrawing {
   private Type fitted(String text, double w, LabelPlan plan, Type type) {
     double points = Math.min(plan.points() * 0.78, 11);
     double needed = paper.width(text, type.at(points));
-    return type.at(needed > w ? points * w / needed : points);
+    return type.at(needed > w ? Math.max(LEAST_SMALL, points * w / needed) : points);
   }
 
   private void boxes(Page page, double x, double top, LabelPlan plan) throws IOException {
+    if (plan.rows().isEmpty()) {
+      return;
+    }
+    double tall = plan.pitch() * plan.rows().size();
+    double inset = BOX_LINE / 2;
+    page.frame(x + inset, top, width - BOX_LINE, tall - inset, 0, BOX_LINE, Ink.BLACK);
     double y = top;
     for (List<WriteIn> row : plan.rows()) {
-      double least = row.stream().mapToDouble(WriteIn::least).sum();
-      double left = x;
-      for (WriteIn field : row) {
-        double w = field.least() * width / least;
-        box(page, left, y, w, plan.pitch(), field);
-        left += w;
+      if (y > top) {
+        page.line(x, y, x + width, y, BOX_LINE, Ink.BLACK);
       }
+      row(page, x, y, plan.pitch(), row);
       y += plan.pitch();
     }
   }
 
-  private static void box(Page page, double x, double y, double w, double h, WriteIn field)
-      throws IOException {
+  private void row(Page page, double x, double y, double h, List<WriteIn> row) throws IOException {
     Type caption = new Type(false, 5.2, Ink.BLACK);
-    double inset = BOX_LINE / 2;
-    page.frame(x + inset, y + inset, w - BOX_LINE, h - BOX_LINE, 0, BOX_LINE, Ink.BLACK);
-    page.text(x + 0.7, y + 0.6 + caption.capital(), field.caption(), caption);
-    page.textRight(x + w - 0.7, y + h - 0.8, field.unit(), caption.at(6));
+    double least = row.stream().mapToDouble(WriteIn::least).sum();
+    double left = x;
+    for (WriteIn field : row) {
+      double w = field.least() * width / least;
+      if (left > x) {
+        page.line(left, y, left, y + h, BOX_LINE, Ink.BLACK);
+      }
+      page.text(left + 0.7, y + 0.6 + caption.capital(), field.caption(), caption);
+      page.textRight(left + w - 0.9, y + h - 1, field.unit(), caption.at(6));
+      left += w;
+    }
   }
 }

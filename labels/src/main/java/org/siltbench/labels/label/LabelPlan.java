@@ -32,11 +32,15 @@ record LabelPlan(
 
   private static final double MM_PER_POINT = 25.4 / 72;
   private static final double LINE = 1.14;
+
+  /** An ID is broken over two lines only where one line would be smaller than this. */
+  private static final double BREAK_BELOW = 7;
+
   private static final double LEAST_POINTS = 6.2;
   private static final double LEAST_POINTS_WITH_ROWS = 7.5;
-  private static final double MOST_POINTS = 21;
+  private static final double MOST_POINTS = 24;
   private static final double LEAST_MODULE_WITH_ROWS = 0.33;
-  private static final double MOST_MODULE = 1.0;
+  private static final double MOST_MODULE = 1.25;
   private static final double LEAST_BARS = 7;
   private static final double MOST_BARS = 15;
 
@@ -52,47 +56,32 @@ record LabelPlan(
 
   /** The plan with the most boxes to write in that keeps code and words readable, or null. */
   static @Nullable LabelPlan of(Need need, double width, double height) {
-    int most = need.slip() ? 0 : (int) (height / WriteIn.LEAST_PITCH);
-    for (int rows = most; rows >= 0; rows--) {
+    int most = need.slip() ? 0 : Math.max(1, WriteIn.rowsFor(height));
+    for (int rows = most; rows > 0; rows--) {
       List<List<WriteIn>> fields = WriteIn.rows(rows, width);
-      if (fields.size() == rows) {
-        LabelPlan plan = withRows(need, width, height, fields);
-        if (plan != null) {
-          return plan;
-        }
+      LabelPlan plan = fields.isEmpty() ? null : withRows(need, width, height, fields);
+      if (plan != null) {
+        return plan;
       }
     }
-    return null;
+    return inZone(need, width, height, List.of());
   }
 
   private static @Nullable LabelPlan withRows(
       Need need, double width, double height, List<List<WriteIn>> fields) {
     int rows = fields.size();
-    double gap = rows == 0 ? 0 : GAP;
-    double tallest = height - gap - rows * WriteIn.LEAST_PITCH;
-    // Half of what the boxes do not need goes to code and words, up to a limit.
-    double zone = rows == 0 ? tallest : Math.min(tallest, Math.max(0.4 * height, tallest / 2));
-    LabelPlan plan = inZone(need, width, zone, fields);
-    if (plan == null && zone < tallest) {
-      plan = inZone(need, width, tallest, fields);
+    double good = Math.min(WriteIn.MOST_PITCH, Math.max(WriteIn.GOOD_PITCH, 0.55 * height / rows));
+    for (double pitch = good; pitch > WriteIn.LEAST_PITCH - 0.01; pitch -= 0.25) {
+      LabelPlan plan = inZone(need, width, height - GAP - rows * pitch, fields);
+      if (plan != null) {
+        return plan.withPitch(pitch);
+      }
     }
-    return plan == null ? null : plan.withPitch(height);
+    return null;
   }
 
-  private LabelPlan withPitch(double height) {
-    if (rows.isEmpty()) {
-      return this;
-    }
-    double free = (height - zone - GAP) / rows.size();
-    return new LabelPlan(
-        moduleDots,
-        codeWidth,
-        codeHeight,
-        zone,
-        points,
-        idLines,
-        rows,
-        Math.min(WriteIn.MOST_PITCH, free));
+  private LabelPlan withPitch(double newPitch) {
+    return new LabelPlan(moduleDots, codeWidth, codeHeight, zone, points, idLines, rows, newPitch);
   }
 
   private static @Nullable LabelPlan inZone(
@@ -154,8 +143,7 @@ record LabelPlan(
       double codeHeight) {
     double one = points(need, width, height, 1);
     double two = points(need, width, height, 2);
-    // A second line must earn its place.
-    int lines = two > 1.15 * one ? 2 : 1;
+    int lines = one < BREAK_BELOW && two > 1.1 * one ? 2 : 1;
     double best = Math.min(MOST_POINTS, lines == 1 ? one : two);
     if (best < (fields.isEmpty() ? LEAST_POINTS : LEAST_POINTS_WITH_ROWS)) {
       return null;

@@ -9,13 +9,19 @@ enum WriteIn {
   DATE("date", "", 21, 4),
   TIME("time", "", 17, 2),
   VOLUME("volume", "mL", 21, 1),
-  INITIALS("initials", "", 14, 5);
+  INITIALS("initials", "", 14, 5),
+  REMARKS("remarks", "", 40, 6);
 
   /** The least height of a row. */
   static final double LEAST_PITCH = 7;
 
+  /** A row that is comfortable in gloves. */
+  static final double GOOD_PITCH = 8.5;
+
   /** A row taller than this gains nothing. */
   static final double MOST_PITCH = 11;
+
+  private static final int MOST_ROWS = 4;
 
   private final String caption;
   private final String unit;
@@ -43,13 +49,20 @@ enum WriteIn {
 
   /** The boxes that fit a number of rows of a width, the most needed first. */
   static List<List<WriteIn>> rows(int rows, double width) {
-    for (int keep = values().length; keep > 0; keep--) {
+    int most = rows < MOST_ROWS ? values().length - 1 : values().length;
+    for (int keep = most; keep > 0; keep--) {
       List<List<WriteIn>> packed = pack(ranked(keep), width);
       if (packed.size() <= rows) {
         return spread(packed, rows);
       }
     }
     return List.of();
+  }
+
+  /** How many rows a label of a height should have at most. */
+  static int rowsFor(double height) {
+    int most = height < 60 ? MOST_ROWS - 1 : MOST_ROWS;
+    return Math.min(most, (int) (0.58 * height / LEAST_PITCH + 0.1));
   }
 
   private static List<WriteIn> ranked(int keep) {
@@ -62,7 +75,7 @@ enum WriteIn {
     List<List<WriteIn>> rows = new ArrayList<>();
     double used = Double.MAX_VALUE;
     for (WriteIn field : fields) {
-      if (used + field.least > width) {
+      if (used + field.least > width || field == REMARKS) {
         rows.add(new ArrayList<>());
         used = 0;
       }
