@@ -30,4 +30,35 @@ class PreviewTest {
       }
     }
   }
+
+  interface D {
+    void d(OutputStream o) throws Exception;
+  }
+
+  void one(String n, D d) throws Exception {
+    try (OutputStream out = Files.newOutputStream(Path.of("/tmp/lab-preview", n))) {
+      d.d(out);
+    }
+  }
+
+  @Test
+  void papers() throws Exception {
+    Files.createDirectories(Path.of("/tmp/lab-preview"));
+    one("field.pdf", o -> Papers.fieldSheet(AlderFork.fieldSheet(), AlderFork.imprint(), o));
+    one("log.pdf", o -> Papers.logSheet(AlderFork.logSheet(34), AlderFork.imprint(), o));
+    one(
+        "report.pdf",
+        o ->
+            Papers.testReport(AlderFork.testReport("Dr. Nguyễn Thị Hạnh"), AlderFork.imprint(), o));
+    one(
+        "report-p.pdf",
+        o -> Papers.testReport(AlderFork.testReport(""), AlderFork.imprint(true), o));
+    one("cycle.pdf", o -> Papers.cycleCard(AlderFork.cycleCard(), AlderFork.imprint(), o));
+    one(
+        "ruler-a4.pdf",
+        o -> Papers.rulerPage(MediaCatalog.find("sheet-a4-63.5x38"), 300, AlderFork.imprint(), o));
+    one(
+        "ruler-50.pdf",
+        o -> Papers.rulerPage(MediaCatalog.find("roll-50x25"), 300, AlderFork.imprint(), o));
+  }
 }

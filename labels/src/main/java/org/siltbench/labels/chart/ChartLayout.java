@@ -1,19 +1,90 @@
 package org.siltbench.labels.chart;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Lays charts out as marks, for any surface that can draw lines, dots and words. */
 public final class ChartLayout {
 
+  private static final Mark.Shape[] FULL = {Mark.Shape.DISC, Mark.Shape.SQUARE, Mark.Shape.DIAMOND};
+  private static final Mark.Shape[] HOLLOW = {Mark.Shape.RING, Mark.Shape.FRAME, Mark.Shape.KITE};
+  private static final double DOT = 1.7;
+  private static final double CAP = 0.6;
+
   private ChartLayout() {}
 
   /** The marks of a time chart in a box of the given size, millimetres. */
   public static List<Mark> of(TimeChart chart, double width, double height) {
-    return List.of(new Mark.Words(width, height, chart.title(), 3, Mark.Anchor.LEFT));
+    List<TimeChart.Point> all =
+        chart.series().stream().flatMap(series -> series.points().stream()).toList();
+    Plot plot = new Plot(chart.title(), chart.unit(), width, height);
+    if (all.isEmpty()) {
+      return plot.empty();
+    }
+    double least = Math.min(0, all.stream().mapToDouble(p -> p.value() - p.half()).min().orElse(0));
+    double most = all.stream().mapToDouble(p -> p.value() + p.half()).max().orElse(1);
+    plot.valueAxis(least, most);
+    plot.timeAxis(all.stream().map(TimeChart.Point::at).sorted().toList());
+    for (int i = 0; i < chart.series().size(); i++) {
+      series(plot, chart.series().get(i), i);
+    }
+    plot.legend(chart.series().stream().map(TimeChart.Series::name).toList(), FULL, DOT);
+    return plot.marks();
+  }
+
+  private static void series(Plot plot, TimeChart.Series series, int index) {
+    List<TimeChart.Point> points = new ArrayList<>(series.points());
+    points.sort(Comparator.comparing(TimeChart.Point::at));
+    for (int i = 1; i < points.size(); i++) {
+      TimeChart.Point a = points.get(i - 1);
+      TimeChart.Point b = points.get(i);
+      plot.join(plot.x(a.at()), a.value(), plot.x(b.at()), b.value(), index % 2 == 1);
+    }
+    for (TimeChart.Point point : points) {
+      if (point.half() > 0) {
+        plot.bar(plot.x(point.at()), point.value(), point.half(), CAP);
+      }
+    }
+    for (TimeChart.Point point : points) {
+      Mark.Shape shape = (point.below() ? HOLLOW : FULL)[index % FULL.length];
+      plot.dot(plot.x(point.at()), point.value(), DOT, shape);
+    }
   }
 
   /** The marks of a control chart in a box of the given size, millimetres. */
   public static List<Mark> of(ControlChart chart, double width, double height) {
-    return List.of(new Mark.Words(width, height, chart.title(), 3, Mark.Anchor.LEFT));
+    Plot plot = new Plot(chart.title(), chart.unit(), width, height);
+    if (chart.points().isEmpty()) {
+      return plot.empty();
+    }
+    double most = chart.limit();
+    for (ControlChart.Point point : chart.points()) {
+      most = Math.max(most, Math.abs(point.value()));
+    }
+    plot.valueAxis(-most * 1.08, most * 1.08);
+    plot.orderAxis(chart.points().size());
+    limits(plot, chart);
+    for (int i = 0; i < chart.points().size(); i++) {
+      double value = chart.points().get(i).value();
+      if (i > 0) {
+        plot.join(plot.x(i), chart.points().get(i - 1).value(), plot.x(i + 1), value, false);
+      }
+      boolean outside = Math.abs(value) > chart.limit();
+      plot.dot(plot.x(i + 1), value, DOT, outside ? Mark.Shape.FRAME : Mark.Shape.DISC);
+    }
+    return plot.marks();
+  }
+
+  private static void limits(Plot plot, ControlChart chart) {
+    plot.level(chart.limit(), "limit", Mark.Weight.RULE, false);
+    plot.level(-chart.limit(), "limit", Mark.Weight.RULE, false);
+    plot.level(chart.centre(), "mean", Mark.Weight.RULE, true);
+    if (chart.upper() != null) {
+      plot.level(chart.upper(), "upper", Mark.Weight.RULE, true);
+    }
+    if (chart.lower() != null) {
+      plot.level(chart.lower(), "lower", Mark.Weight.RULE, true);
+    }
   }
 }

@@ -34,6 +34,6 @@ public sealed interface Mark {
   /** A data point. */
   record Dot(double x, double y, double size, Shape shape) implements Mark {}
 
-  /** A line of text on its base line. */
+  /** A line of text on its base line; its size in points. */
   record Words(double x, double y, String text, double size, Anchor anchor) implements Mark {}
 }

@@ -215,7 +215,7 @@ public final class Page {
 
   private boolean mark() throws IOException {
     Structure structure = paper.structure();
-    if (structure == null || structure.openType().equals("Document")) {
+    if (structure == null || paper.isDecorating() || structure.openType().equals("Document")) {
       return markArtifact();
     }
     stream.beginMarkedContent(COSName.getPDFName(structure.openType()), structure.claim(page));

@@ -33,6 +33,7 @@ public final class Paper implements AutoCloseable {
   private final Typeface bold;
   private final @Nullable Structure structure;
   private final List<Page> open = new ArrayList<>();
+  private boolean decorating;
 
   public Paper(Title title, Imprint imprint) throws IOException {
     this.document = new PDDocument(IOUtils.createMemoryOnlyStreamCache());
@@ -82,6 +83,24 @@ public final class Paper implements AutoCloseable {
       end = text.offsetByCodePoints(end, -1);
     }
     return text.substring(0, end).strip() + "…";
+  }
+
+  /** Draws what belongs to the page, not to the text: running heads, repeated column heads. */
+  public void decorate(Drawing drawing) throws IOException {
+    boolean before = decorating;
+    decorating = true;
+    drawing.draw();
+    decorating = before;
+  }
+
+  /** Something that draws. */
+  @FunctionalInterface
+  public interface Drawing {
+    void draw() throws IOException;
+  }
+
+  boolean isDecorating() {
+    return decorating;
   }
 
   /** Begins a part of the document's structure, for example "P", "H1", "Table". */

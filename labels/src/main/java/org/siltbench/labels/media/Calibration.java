@@ -28,6 +28,42 @@ public record Calibration(double moveRight, double moveDown, double scaleAcross,
     }
   }
 
+  /**
+   * The calibration that follows from a printed ruler page.
+   *
+   * @param printed the calibration the ruler page was printed with
+   * @param across what the ruler across should be and was, and where its cross should be and was
+   * @param down the same down the page
+   */
+  public static Calibration measured(Calibration printed, Measured across, Measured down) {
+    double factorAcross = across.factor(printed.scaleAcross);
+    double factorDown = down.factor(printed.scaleDown);
+    return new Calibration(
+        -across.offset(printed.scaleAcross, printed.moveRight) / factorAcross,
+        -down.offset(printed.scaleDown, printed.moveDown) / factorDown,
+        1 / factorAcross,
+        1 / factorDown);
+  }
+
+  /**
+   * One direction of a ruler page, millimetres.
+   *
+   * @param length what the ruler's length should be
+   * @param found what it was
+   * @param cross how far the cross should be from the edge
+   * @param foundCross how far it was
+   */
+  public record Measured(double length, double found, double cross, double foundCross) {
+
+    private double factor(double scale) {
+      return found / (length * scale);
+    }
+
+    private double offset(double scale, double move) {
+      return foundCross - factor(scale) * (cross * scale + move);
+    }
+  }
+
   public boolean isNone() {
     return equals(NONE);
   }

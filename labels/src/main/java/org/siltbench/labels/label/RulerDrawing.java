@@ -1,0 +1,120 @@
+package org.siltbench.labels.label;
+
+import java.io.IOException;
+import java.util.Locale;
+import org.siltbench.labels.code.Dots;
+import org.siltbench.labels.draw.Ink;
+import org.siltbench.labels.draw.Page;
+import org.siltbench.labels.draw.Paper;
+import org.siltbench.labels.draw.Type;
+import org.siltbench.labels.media.Calibration;
+import org.siltbench.labels.media.Media;
+
+/**
+ * Draws the page that calibrates a printer: two rulers that start at a cross, and the outline of
+ * every label. What is measured on the print goes into the media file.
+ */
+public final class RulerDrawing {
+
+  private static final double TENTH = 10;
+
+  private final Page page;
+  private final Media media;
+  private final Dots dots;
+
+  private RulerDrawing(Page page, Media media, Dots dots) {
+    this.page = page;
+    this.media = media;
+    this.dots = dots;
+  }
+
+  /** The longest ruler, a whole number of centimetres, that fits a length. */
+  public static double rulerFor(double length) {
+    return Math.max(TENTH, Math.floor((length - 2 * inset(length)) / TENTH) * TENTH);
+  }
+
+  /** Where a ruler starts, from the page's edge. */
+  public static double inset(double length) {
+    return length < 60 ? 5 : 10;
+  }
+
+  public static void draw(Paper paper, Media media, Dots dots) throws IOException {
+    Page page = paper.page(media.pageWidth(), media.pageHeight());
+    RulerDrawing ruler = new RulerDrawing(page, media, dots);
+    ruler.outlines();
+    ruler.rulers();
+    ruler.words();
+    page.finish();
+  }
+
+  private void outlines() throws IOException {
+    Calibration c = media.calibration();
+    for (int i = 0; i < media.perPage(); i++) {
+      double x = media.leftOf(i) * c.scaleAcross() + c.moveRight();
+      double y = media.topOf(i) * c.scaleDown() + c.moveDown();
+      page.frame(
+          x,
+          y,
+          media.labelWidth() * c.scaleAcross(),
+          media.labelHeight() * c.scaleDown(),
+          media.corner(),
+          0.1,
+          Ink.RULE);
+    }
+  }
+
+  private double across(double x) {
+    Calibration c = media.calibration();
+    return dots.snap(x * c.scaleAcross() + c.moveRight());
+  }
+
+  private double down(double y) {
+    Calibration c = media.calibration();
+    return dots.snap(y * c.scaleDown() + c.moveDown());
+  }
+
+  private void rulers() throws IOException {
+    double x0 = inset(media.pageWidth());
+    double y0 = inset(media.pageHeight());
+    double wide = rulerFor(media.pageWidth());
+    double tall = rulerFor(media.pageHeight());
+    page.line(across(x0), down(y0), across(x0 + wide), down(y0), 0.15, Ink.BLACK);
+    page.line(across(x0), down(y0), across(x0), down(y0 + tall), 0.15, Ink.BLACK);
+    for (int mm = 0; mm <= wide; mm++) {
+      page.line(across(x0 + mm), down(y0), across(x0 + mm), down(y0 + tick(mm)), 0.1, Ink.BLACK);
+    }
+    for (int mm = 0; mm <= tall; mm++) {
+      page.line(across(x0), down(y0 + mm), across(x0 + tick(mm)), down(y0 + mm), 0.1, Ink.BLACK);
+    }
+  }
+
+  private static double tick(int mm) {
+    if (mm % 10 == 0) {
+      return 3;
+    }
+    return mm % 5 == 0 ? 2 : 1.2;
+  }
+
+  private void words() throws IOException {
+    double x0 = inset(media.pageWidth());
+    double y0 = inset(media.pageHeight());
+    Type small = new Type(false, media.pageWidth() < 80 ? 4.6 : 8, Ink.BLACK);
+    String[] lines = {
+      "ruler: "
+          + mm(rulerFor(media.pageWidth()))
+          + " mm across, "
+          + mm(rulerFor(media.pageHeight()))
+          + " mm down",
+      "cross: " + mm(x0) + " mm from the left edge, " + mm(y0) + " mm from the top",
+    };
+    double y = down(y0) + 3.4 + small.leading();
+    for (String line : lines) {
+      page.text(across(x0) + 4, y, line, small);
+      y += small.leading();
+    }
+  }
+
+  private static String mm(double value) {
+    return String.format(Locale.ROOT, "%.0f", value);
+  }
+}
