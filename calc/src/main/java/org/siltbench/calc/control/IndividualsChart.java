@@ -15,11 +15,11 @@ import org.siltbench.calc.stats.CompensatedSum;
  */
 public record IndividualsChart(int n, double centre, double meanMovingRange) {
 
-  /** d2 for ranges of two: 2/√π. */
-  public static final double D2 = 1.1283791670955126;
+  /** d2 for ranges of two as the tables print it, so that published charts come out (2/√π). */
+  public static final double D2 = 1.128;
 
-  /** D4 for ranges of two: 1 + 3·d3/d2, d3 = √(2 − 4/π). */
-  public static final double D4 = 3.2665319192886013;
+  /** D4 for ranges of two as the tables print it (1 + 3·d3/d2, d3 = √(2 − 4/π)). */
+  public static final double D4 = 3.267;
 
   /**
    * Limits x̄ ± 3·MR̄/d2, and D4·MR̄ for the moving range. Sources: NIST/SEMATECH e-Handbook

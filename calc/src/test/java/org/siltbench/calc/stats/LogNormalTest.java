@@ -1,0 +1,65 @@
+package org.siltbench.calc.stats;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.apache.commons.math3.distribution.LogNormalDistribution;
+import org.junit.jupiter.api.Test;
+
+final class LogNormalTest {
+
+  /** By hand: ln of 10, 100, 1000 is evenly spaced; reference distribution commons-math3 3.6.1. */
+  @Test
+  void threeDecades() {
+    LogNormal l = LogNormal.of(10, 1000, 100);
+    assertEquals(3, l.n());
+    assertEquals(100, l.geometricMean(), 1e-9);
+    assertEquals(Math.log(10), l.logDeviation(), 1e-12);
+    assertEquals(10, l.geometricDeviation(), 1e-9);
+    LogNormalDistribution reference = new LogNormalDistribution(Math.log(100), Math.log(10));
+    assertEquals(reference.getNumericalMean(), l.mean(), 1e-8);
+    assertEquals(reference.inverseCumulativeProbability(0.9), l.quantile(0.9), 1e-6);
+  }
+
+  @Test
+  void zeroHasNoLogarithm() {
+    assertThrows(IllegalArgumentException.class, () -> LogNormal.of(1, 0));
+    assertThrows(IllegalArgumentException.class, LogNormal::of);
+    assertTrue(Double.isNaN(LogNormal.of(3).logDeviation()));
+    assertThrows(IllegalArgumentException.class, () -> LogNormal.of(1, 2).quantile(1));
+  }
+
+  @Test
+  void compensatedSumKeepsWhatPlainAdditionLoses() {
+    assertEquals(2.0, CompensatedSum.of(1, 1e100, 1, -1e100));
+    assertEquals(0.0, CompensatedSum.of());
+    CompensatedSum s = new CompensatedSum();
+    for (int i = 0; i < 1_000_000; i++) {
+      s.add(0.1);
+    }
+    assertEquals(100_000.0, s.value(), 1e-10);
+    assertEquals(Double.POSITIVE_INFINITY, CompensatedSum.of(1, Double.POSITIVE_INFINITY, 2));
+    assertTrue(Double.isNaN(CompensatedSum.of(1, Double.NaN)));
+  }
+
+  @Test
+  void checksNameTheValueAndItsLimit() {
+    IllegalArgumentException e =
+        assertThrows(IllegalArgumentException.class, () -> Checked.within(5, 0, 1, "x"));
+    assertEquals("x must lie from 0.0 to 1.0: 5.0", e.getMessage());
+    assertEquals(0, Checked.within(0, 0, 1, "x"));
+    assertEquals(1, Checked.within(1, 0, 1, "x"));
+    assertThrows(IllegalArgumentException.class, () -> Checked.within(-0.1, 0, 1, "x"));
+    assertThrows(IllegalArgumentException.class, () -> Checked.within(Double.NaN, 0, 1, "x"));
+    assertThrows(IllegalArgumentException.class, () -> Checked.positive(0, "x"));
+    assertEquals(1e-300, Checked.positive(1e-300, "x"));
+    assertEquals(0, Checked.notNegative(0, "x"));
+    assertThrows(IllegalArgumentException.class, () -> Checked.notNegative(-1e-300, "x"));
+    assertEquals(0.5, Checked.probability(0.5, "p"));
+    assertThrows(IllegalArgumentException.class, () -> Checked.probability(Double.NaN, "p"));
+    assertEquals(2, Checked.atLeast(2, 2, "n"));
+    assertThrows(IllegalArgumentException.class, () -> Checked.atLeast(1, 2, "n"));
+    assertEquals(3.5, Checked.finite(3.5, "x"));
+  }
+}
