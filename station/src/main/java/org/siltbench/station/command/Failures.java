@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.siltbench.balance.BalanceException;
 import org.siltbench.station.Problem;
 
 /** Tells the person how a command failed: what happened, what is safe, what to do next. */
@@ -27,6 +28,10 @@ final class Failures {
   }
 
   int outside(IOException e) {
+    if (e instanceof BalanceException balance) {
+      say(String.valueOf(e.getMessage()), "What was announced is recorded.", balance.next());
+      return OUTSIDE;
+    }
     say("Something outside failed: " + reason(e), "What was announced is recorded.", "");
     return OUTSIDE;
   }
@@ -47,11 +52,6 @@ final class Failures {
   }
 
   private void say(String what, String safe, String next) {
-    for (String part : new String[] {what, safe, next}) {
-      if (!part.isEmpty()) {
-        session.message(part);
-      }
-    }
     if (session.events()) {
       Map<String, String> event = new LinkedHashMap<>();
       event.put("event", "problem");
@@ -59,6 +59,12 @@ final class Failures {
       event.put("safe", safe);
       event.put("next", next);
       session.console().event(event);
+      return;
+    }
+    for (String part : new String[] {what, safe, next}) {
+      if (!part.isEmpty()) {
+        session.message(part);
+      }
     }
   }
 

@@ -1,69 +1,39 @@
 package org.siltbench.station.command;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a tree of maps, lists, strings, numbers, booleans and null as one line of JSON. */
+/** Writes what a command says as one line of JSON; numbers that are none become null. */
 final class Json {
-
-  private static final JsonFactory FACTORY = new JsonFactory();
 
   private Json() {}
 
   static String line(@Nullable Object tree) {
-    StringWriter text = new StringWriter();
-    try (JsonGenerator to = FACTORY.createGenerator(text)) {
-      write(to, tree);
-    } catch (IOException e) {
-      throw new UncheckedIOException("a string writer does not fail", e);
-    }
-    return text.toString();
+    return org.siltbench.station.json.Json.write(plain(tree));
   }
 
-  private static void write(JsonGenerator to, @Nullable Object value) throws IOException {
-    if (value == null) {
-      to.writeNull();
-    } else if (value instanceof Map<?, ?> map) {
-      writeMap(to, map);
-    } else if (value instanceof Iterable<?> list) {
-      writeList(to, list);
-    } else if (value instanceof Boolean bool) {
-      to.writeBoolean(bool);
-    } else if (value instanceof Number number) {
-      writeNumber(to, number);
-    } else {
-      to.writeString(value.toString());
+  private static @Nullable Object plain(@Nullable Object value) {
+    if (value instanceof Map<?, ?> map) {
+      Map<String, @Nullable Object> out = new LinkedHashMap<>();
+      map.forEach((name, member) -> out.put(String.valueOf(name), plain(member)));
+      return out;
     }
-  }
-
-  private static void writeMap(JsonGenerator to, Map<?, ?> map) throws IOException {
-    to.writeStartObject();
-    for (Map.Entry<?, ?> field : map.entrySet()) {
-      to.writeFieldName(String.valueOf(field.getKey()));
-      write(to, field.getValue());
+    if (value instanceof Iterable<?> list) {
+      List<@Nullable Object> out = new ArrayList<>();
+      list.forEach(member -> out.add(plain(member)));
+      return out;
     }
-    to.writeEndObject();
-  }
-
-  private static void writeList(JsonGenerator to, Iterable<?> list) throws IOException {
-    to.writeStartArray();
-    for (Object item : list) {
-      write(to, item);
+    if (value instanceof Double || value instanceof Float) {
+      double number = ((Number) value).doubleValue();
+      return Double.isFinite(number) ? BigDecimal.valueOf(number) : null;
     }
-    to.writeEndArray();
-  }
-
-  private static void writeNumber(JsonGenerator to, Number number) throws IOException {
-    double value = number.doubleValue();
-    if (Double.isNaN(value) || Double.isInfinite(value)) {
-      to.writeNull();
-    } else {
-      to.writeNumber(number.toString());
+    if (value == null || value instanceof Boolean || value instanceof Number) {
+      return value;
     }
+    return value.toString();
   }
 }

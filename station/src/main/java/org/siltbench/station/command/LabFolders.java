@@ -1,29 +1,32 @@
 package org.siltbench.station.command;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import org.siltbench.station.Problem;
+import java.security.SecureRandom;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.bench.LabFolder;
+import org.siltbench.station.bench.Setting;
+import org.siltbench.station.life.LifeSubjects;
 
 /** Lab folders on the disk. */
 final class LabFolders implements Labs {
 
   @Override
   public boolean exists(Path dir) {
-    return Files.isDirectory(dir.resolve("ledger"));
+    return LabFolder.exists(dir);
   }
 
   @Override
   public Bench open(Path dir, Who who) {
-    throw notYet(dir);
+    return LabFolder.open(dir, setting(who));
   }
 
   @Override
   public Bench create(Path dir, Who who, String name, boolean practice) {
-    throw notYet(dir);
+    return LabFolder.create(dir, name, practice, setting(who));
   }
 
-  private static Problem notYet(Path dir) {
-    return new Problem.Outside("This copy cannot open " + dir + " yet.", "", "", null);
+  private static Setting setting(Who who) {
+    return new Setting(
+        who.operator(), who.clock(), new SecureRandom(), new LifeSubjects(), who.notes());
   }
 }

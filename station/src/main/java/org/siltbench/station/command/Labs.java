@@ -3,6 +3,7 @@ package org.siltbench.station.command;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.siltbench.station.bench.Bench;
 
@@ -24,6 +25,8 @@ public interface Labs {
    * @param operator the initials for the entries
    * @param pin the PIN, asked for only where the lab has registered people; empty if there is none
    * @param clock the clock for the entries
+   * @param notes takes sentences for the person
    */
-  record Who(String operator, Supplier<Optional<char[]>> pin, Clock clock) {}
+  record Who(
+      String operator, Supplier<Optional<char[]>> pin, Clock clock, Consumer<String> notes) {}
 }

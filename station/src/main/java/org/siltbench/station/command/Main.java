@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.ServiceLoader;
+import org.siltbench.balance.Balances;
+import org.siltbench.balance.Timebase;
 
 /** Where the program starts. */
 public final class Main {
@@ -28,6 +30,7 @@ public final class Main {
         Path.of(System.getProperty("user.home", ".")),
         System.getProperty("user.name", "unknown"),
         new LabFolders(),
+        (spec, formats) -> new Balances(Timebase.system(), formats).open(spec),
         offered());
   }
 

@@ -5,11 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.work.method.MethodBook;
+import org.siltbench.station.work.weigh.Scale;
 
 /** One run of one command: its common options, its output, and its lab once it asks for it. */
 public final class Session implements AutoCloseable {
@@ -49,6 +52,16 @@ public final class Session implements AutoCloseable {
     return options.events;
   }
 
+  /** Opens balances, with the line formats saved in the lab. */
+  public Scale.Opening balances() {
+    return spec -> around.balances().open(spec, labFolder().resolve("formats"));
+  }
+
+  /** The methods of the lab. */
+  public MethodBook methods() {
+    return MethodBook.of(labFolder());
+  }
+
   /** A variable of the environment. */
   public Optional<String> variable(String name) {
     return Optional.ofNullable(around.environment().get(name));
@@ -68,9 +81,30 @@ public final class Session implements AutoCloseable {
     }
   }
 
-  /** A message to the person, on standard error. */
+  /**
+   * A message to the person, on standard error; an event of its own where events were asked for.
+   */
   public void message(String line) {
-    console().message(line);
+    if (events()) {
+      Map<String, String> event = new LinkedHashMap<>();
+      event.put("event", "message");
+      event.put("text", line);
+      console().event(event);
+    } else {
+      console().message(line);
+    }
+  }
+
+  /**
+   * Something on the way, on standard error: the event where events were asked for, else the line,
+   * which may be empty.
+   */
+  public void progress(String line, Map<String, ? extends @Nullable Object> event) {
+    if (events()) {
+      console().event(event);
+    } else if (!line.isEmpty()) {
+      console().message(line);
+    }
   }
 
   /**
@@ -123,7 +157,19 @@ public final class Session implements AutoCloseable {
 
   private Labs.Who who() {
     String operator = options.operator;
-    return new Labs.Who(operator != null ? operator : around.user(), this::pin, around.clock());
+    return new Labs.Who(
+        operator != null ? operator(operator) : around.user(),
+        this::pin,
+        around.clock(),
+        this::message);
+  }
+
+  private static String operator(String given) {
+    String bare = given.strip();
+    if (bare.isEmpty() || bare.length() > 40 || bare.chars().anyMatch(c -> c < ' ')) {
+      throw new Problem.WrongUse("Those are no initials.", "--operator takes 1 to 40 characters.");
+    }
+    return bare;
   }
 
   private Optional<char[]> pin() {

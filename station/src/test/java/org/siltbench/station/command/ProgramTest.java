@@ -39,6 +39,9 @@ class ProgramTest {
             home,
             "tester",
             new LabFolders(),
+            (spec, formats) -> {
+              throw new IOException("no balance here");
+            },
             List.of(
                 new CommandEntry("try", "tries", () -> task),
                 new CommandEntry("net cast", "casts", () -> task),

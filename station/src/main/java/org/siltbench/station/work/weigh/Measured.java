@@ -1,5 +1,7 @@
 package org.siltbench.station.work.weigh;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -11,7 +13,10 @@ import org.siltbench.calc.quantity.Mass;
 /**
  * A mass as it goes into the ledger, whatever its way here.
  *
- * @param grams the displayed digits, in grams
+ * @param grams the mass in grams, with the displayed digits; less the logged zero only where that
+ *     is more than one displayed step
+ * @param shownGrams what the display showed, in grams, where {@code grams} differs from it; else
+ *     null
  * @param unit the displayed unit
  * @param uGrams standard uncertainty from the accepted stretch and the resolution, g; null if
  *     unknown
@@ -25,6 +30,7 @@ import org.siltbench.calc.quantity.Mass;
  */
 public record Measured(
     String grams,
+    @Nullable String shownGrams,
     String unit,
     @Nullable String uGrams,
     @Nullable String resolutionGrams,
@@ -42,8 +48,11 @@ public record Measured(
     StableMass stable = seen.stable();
     double u =
         Math.hypot(stable.standardUncertaintyMg(), stable.resolution().milligrams() / SQRT_12);
+    String shown = Grams.ofDisplay(stable.digits(), stable.unit());
+    boolean corrected = seen.zero().abs().compareTo(stable.resolution()) > 0;
     return new Measured(
-        Grams.ofDisplay(stable.digits(), stable.unit()),
+        corrected ? less(shown, seen.zero()) : shown,
+        corrected ? shown : null,
         stable.unit(),
         Grams.ofMilligrams(u),
         stable.resolution().toGrams(),
@@ -57,10 +66,11 @@ public record Measured(
 
   /** A mass typed in from a display, in grams. */
   public static Measured keyed(String grams, String balance, @Nullable OffsetDateTime statedAt) {
-    int places = Math.max(0, new java.math.BigDecimal(grams).scale());
+    int places = Math.max(0, new BigDecimal(grams).scale());
     double d = Math.pow(10, 3 - places);
     return new Measured(
         grams,
+        null,
         "g",
         Grams.ofMilligrams(d / SQRT_12),
         null,
@@ -72,6 +82,14 @@ public record Measured(
         statedAt);
   }
 
+  private static String less(String shown, Mass zero) {
+    BigDecimal displayed = new BigDecimal(shown);
+    return displayed
+        .subtract(BigDecimal.valueOf(zero.nanograms(), 9))
+        .setScale(displayed.scale(), RoundingMode.HALF_EVEN)
+        .toPlainString();
+  }
+
   /** The mass, exact. */
   public Mass mass() {
     return Mass.ofGrams(grams);
@@ -80,6 +98,7 @@ public record Measured(
   /** Adds the fields of a weighing's record that come from the measurement. */
   public void putInto(Map<String, @Nullable Object> data) {
     data.put("mass_g", grams);
+    putIfKnown(data, "shown_g", shownGrams);
     data.put("unit", unit);
     putIfKnown(data, "u_g", uGrams);
     putIfKnown(data, "resolution_g", resolutionGrams);

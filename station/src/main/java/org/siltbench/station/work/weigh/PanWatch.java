@@ -64,7 +64,7 @@ public final class PanWatch implements AutoCloseable {
    *
    * @throws Problem.Outside if the balance is silent or away for longer than the patience
    */
-  public PanOutcome weigh(String what) throws InterruptedException {
+  public PanOutcome weigh(PanLoad what) throws InterruptedException {
     awaitEmpty();
     listener.accept(new WeighEvent.Place(what));
     while (true) {

@@ -16,7 +16,7 @@ public sealed interface WeighEvent {
   record OnPan(PanEvent event) implements WeighEvent {}
 
   /** Put this on the pan. */
-  record Place(String what) implements WeighEvent {}
+  record Place(PanLoad what) implements WeighEvent {}
 
   /** Take off what lies on the pan. */
   record TakeOff() implements WeighEvent {}
@@ -29,6 +29,9 @@ public sealed interface WeighEvent {
 
   /** A rule of the job said no; nothing is recorded for it. */
   record Declined(String what, String why, @Nullable Measured measured) implements WeighEvent {}
+
+  /** Something that does not stop the work but must be known. */
+  record Warned(String what) implements WeighEvent {}
 
   /** A line the format does not take. */
   record Unreadable(String raw, String why) implements WeighEvent {}

@@ -1,0 +1,110 @@
+package org.siltbench.station.command.weigh;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+import org.siltbench.station.command.Session;
+import org.siltbench.station.command.Task;
+import org.siltbench.station.work.check.CheckWeighing;
+import org.siltbench.station.work.check.CheckWeight;
+import org.siltbench.station.work.check.Phase;
+import org.siltbench.station.work.weigh.Pans;
+import org.siltbench.station.work.weigh.Scale;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code checkweight}. */
+final class CheckCommand implements Task {
+
+  @Mixin private BalanceOptions balance = new BalanceOptions();
+
+  @Option(
+      names = "--weight",
+      required = true,
+      paramLabel = "W",
+      description = "a recorded check weight, or a nominal mass as 100mg or 20g")
+  private String weight = "";
+
+  @Option(
+      names = "--phase",
+      paramLabel = "WORD",
+      description = "opening, bracket or closing; default: ${DEFAULT-VALUE}")
+  private String phase = "opening";
+
+  @Option(
+      names = "--method",
+      paramLabel = "KEY",
+      description = "whose limit counts; default: ${DEFAULT-VALUE}")
+  private String method = "sm-2540d-23";
+
+  @Option(names = "--limit", paramLabel = "MG", description = "another limit, mg")
+  private @Nullable String limit;
+
+  @Override
+  public int run(Session session) throws InterruptedException {
+    Phase when = Phase.of(phase);
+    Mass most = limit();
+    Bench bench = Practised.bench(session, balance.spec());
+    if (most == null) {
+      most = session.methods().inForce(bench.register(), method).balance().checkLimit();
+    }
+    CheckWeight known = CheckWeight.named(bench.register(), weight);
+    warn(session, known);
+    EventLines lines = new EventLines(session);
+    try (Scale scale = balance.open(session, bench, Pans.weight(known.nominal()), lines)) {
+      CheckWeighing.Checked checked =
+          new CheckWeighing(bench, scale.pan(), scale.name(), most, lines).weigh(known, when);
+      tell(session, checked);
+      return checked.check().pass() ? 0 : 1;
+    }
+  }
+
+  private @Nullable Mass limit() {
+    try {
+      Mass mass = limit == null ? null : Mass.ofMilligrams(limit);
+      if (mass == null || mass.nanograms() > 0) {
+        return mass;
+      }
+    } catch (NumberFormatException e) {
+      throw new Problem.WrongUse(e.getMessage() + ".", "Write the limit in mg, as 0.3.");
+    }
+    throw new Problem.WrongUse("A limit must be above 0 mg.", "Check --limit.");
+  }
+
+  private static void warn(Session session, CheckWeight weight) {
+    if (weight.standardUncertainty() == null) {
+      session.message(
+          "No certificate is recorded for weight " + weight.name() + "; its nominal mass is used.");
+    }
+    if (weight.overdue(LocalDate.now(session.clock()))) {
+      session.message("The calibration of weight " + weight.name() + " has run out.");
+    }
+  }
+
+  private static void tell(Session session, CheckWeighing.Checked checked) {
+    boolean pass = checked.check().pass();
+    Map<String, @Nullable Object> document = new LinkedHashMap<>();
+    document.put("nominal_g", checked.weight().nominal().toGrams());
+    document.put("certified_g", checked.weight().certified().toGrams());
+    document.put("reading_g", checked.measured().grams());
+    document.put("error_mg", checked.check().error().toMilligrams());
+    document.put("limit_mg", checked.check().limit().toMilligrams());
+    document.put("pass", pass);
+    session.document(document);
+    session.fact(
+        (pass ? "passed" : "FAILED")
+            + ": error "
+            + checked.check().error().toMilligrams()
+            + " mg, limit "
+            + checked.check().limit().toMilligrams()
+            + " mg");
+    if (!pass) {
+      session.message("The check is recorded. What was weighed since the last pass is held back.");
+      session.message("Clean the pan, level and adjust the balance, then check again.");
+    }
+  }
+}

@@ -1,0 +1,179 @@
+package org.siltbench.station.command.weigh;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.stable.PanSettings;
+import org.siltbench.calc.method.Method;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+import org.siltbench.station.command.Session;
+import org.siltbench.station.command.Task;
+import org.siltbench.station.command.Times;
+import org.siltbench.station.life.BatchState;
+import org.siltbench.station.work.batch.Batches;
+import org.siltbench.station.work.check.CheckWeight;
+import org.siltbench.station.work.lot.MassWindow;
+import org.siltbench.station.work.preweigh.AfterRecord;
+import org.siltbench.station.work.preweigh.PreWeighReport;
+import org.siltbench.station.work.preweigh.PreWeighRun;
+import org.siltbench.station.work.preweigh.PreWeighSettings;
+import org.siltbench.station.work.weigh.Pans;
+import org.siltbench.station.work.weigh.Scale;
+import picocli.CommandLine.Option;
+
+/** {@code preweigh}. */
+final class PreWeighCommand implements Task {
+
+  @Option(names = "--batch", required = true, paramLabel = "NAME", description = "the batch")
+  private String batch = "";
+
+  @Option(
+      names = "--balance",
+      paramLabel = "SPEC",
+      description =
+          "serial:PATH, tcp:HOST:PORT, replay:FILE or practice, with ?key=value&... behind it; with"
+              + " --keyed or --stated the name of the balance")
+  private @Nullable String balance;
+
+  @Option(names = "--count", paramLabel = "K", description = "at most so many; default: all")
+  private int count = Integer.MAX_VALUE;
+
+  @Option(
+      names = "--repeat",
+      arity = "0..1",
+      fallbackValue = "10",
+      paramLabel = "N",
+      description = "weigh one in N again for repeatability; without a number one in 10")
+  private int repeat;
+
+  @Option(names = "--scan", description = "wait for each bag to be scanned closed")
+  private boolean scan;
+
+  @Option(names = "--keyed", description = "type each mass in twice, from standard input")
+  private boolean keyed;
+
+  @Option(
+      names = "--stated",
+      paramLabel = "FILE.csv",
+      description = "take in masses written down before: columns filter, mass_g, weighed")
+  private @Nullable Path stated;
+
+  @Option(
+      names = "--window",
+      paramLabel = "LOW..HIGH",
+      description = "masses to take, g, instead of the lot's window")
+  private @Nullable String window;
+
+  @Option(
+      names = "--weight",
+      paramLabel = "W",
+      description = "check weight to open, bracket and close with on the same pan")
+  private @Nullable String weight;
+
+  @Option(
+      names = "--label-printer",
+      paramLabel = "QUEUE",
+      description = "print each label as soon as its mass is recorded")
+  private @Nullable String printer;
+
+  @Option(
+      names = "--media",
+      paramLabel = "FILE-or-name",
+      description = "label stock; default: ${DEFAULT-VALUE}")
+  private String media = "roll-50x25";
+
+  @Option(
+      names = "--give-up",
+      paramLabel = "SPAN",
+      description = "end after a silent or lost link of this length; default: ${DEFAULT-VALUE}")
+  private String giveUp = "5m";
+
+  @Option(
+      names = "--at",
+      paramLabel = "TIME",
+      description = "with --keyed: when they were weighed, if not now")
+  private @Nullable String at;
+
+  @Override
+  public int run(Session session) throws IOException, InterruptedException {
+    if (keyed || stated != null) {
+      return keyedIn(session);
+    }
+    if (balance == null) {
+      throw new Problem.WrongUse(
+          "Which balance?", "Give --balance SPEC, or --keyed where it has no port.");
+    }
+    Scale.parse(balance);
+    Bench bench = session.existingBench();
+    BatchState state = Batches.require(bench.register(), batch);
+    Method method = session.methods().inForce(bench.register(), state.method());
+    return weigh(session, bench, state, method, balance);
+  }
+
+  private int weigh(Session session, Bench bench, BatchState state, Method method, String spec)
+      throws InterruptedException {
+    EventLines lines = new EventLines(session);
+    CheckWeight check = weight == null ? null : CheckWeight.named(bench.register(), weight);
+    PanSettings pans = Pans.filters(method);
+    PanSettings all = check == null ? pans : Pans.with(pans, check.nominal());
+    try (Scale scale =
+        Scale.open(
+            bench,
+            spec,
+            session.balances(),
+            all,
+            org.siltbench.station.work.weigh.Patience.USUAL.endingAfter(Times.span(giveUp)),
+            lines)) {
+      PreWeighSettings settings =
+          new PreWeighSettings(method, scale.name(), count, repeat, window(), check);
+      PreWeighRun run =
+          new PreWeighRun(
+              bench, state, scale.pan(), settings, after(session, bench, state, method), lines);
+      return finish(session, state, run);
+    }
+  }
+
+  private @Nullable MassWindow window() {
+    return window == null ? null : MassWindow.parse(window);
+  }
+
+  private AfterRecord after(Session session, Bench bench, BatchState state, Method method) {
+    AfterRecord after = AfterRecord.NOTHING;
+    if (printer != null) {
+      after = after.then(new LabelAtOnce(session, bench, state, method, printer, media));
+    }
+    return scan
+        ? after.then(new ScanClosed(session, bench, ScanFeed.of(session.console())))
+        : after;
+  }
+
+  private static int finish(Session session, BatchState state, PreWeighRun run)
+      throws InterruptedException {
+    PreWeighReport report;
+    try {
+      report = run.run();
+    } catch (Problem e) {
+      session.document(PreWeighText.document(state, run.soFar("")));
+      throw e;
+    }
+    session.document(PreWeighText.document(state, report));
+    return PreWeighText.close(session, state, report);
+  }
+
+  private int keyedIn(Session session) throws IOException {
+    Bench bench = session.existingBench();
+    BatchState state = Batches.require(bench.register(), batch);
+    Method method = session.methods().inForce(bench.register(), state.method());
+    KeyedInput input =
+        new KeyedInput(
+            session,
+            bench,
+            state,
+            method,
+            balance == null ? "unnamed" : balance,
+            window(),
+            Times.past(at, session.clock()));
+    return stated == null ? input.typed(count) : input.table(stated);
+  }
+}

@@ -1,0 +1,114 @@
+package org.siltbench.station.work.field;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.siltbench.calc.method.Method;
+import org.siltbench.calc.method.Taken;
+import org.siltbench.labels.sheet.FieldSheet;
+import org.siltbench.station.Problem;
+import org.siltbench.station.life.BatchState;
+import org.siltbench.station.life.FilterState;
+import org.siltbench.station.life.Filters;
+import org.siltbench.station.life.Life;
+import org.siltbench.station.life.Status;
+import org.siltbench.station.register.RegisterView;
+
+/** Makes the field sheet of a batch from the filters that go, or have gone, to the water. */
+public final class FieldSheets {
+
+  /** The columns of the receipt table, in order. */
+  public static final List<String> COLUMNS =
+      List.of(
+          "filter",
+          "sample",
+          "role",
+          "pair",
+          "pair_kind",
+          "filter_order",
+          "site",
+          "collected",
+          "filtered_from",
+          "filtered_to",
+          "taken",
+          "portions_ml",
+          "left_ml",
+          "left_to",
+          "volume_ml",
+          "volume_u_ml",
+          "rinse",
+          "condition",
+          "gauge_m",
+          "water_c",
+          "conductivity_us_cm",
+          "remarks",
+          "by");
+
+  private FieldSheets() {}
+
+  /**
+   * The sheet of a batch.
+   *
+   * @param trip only the filters issued to this trip; empty for all that can go
+   * @throws Problem.Refused if there is none
+   */
+  public static FieldSheet of(RegisterView register, BatchState batch, Method method, String trip) {
+    List<FieldSheet.Line> lines = new ArrayList<>();
+    for (FilterState filter : Filters.ofBatch(register, batch.code())) {
+      if (goes(filter, trip)) {
+        lines.add(
+            new FieldSheet.Line(
+                lines.size() + 1, filter.id(), filter.role().code(), false, "", ""));
+      }
+    }
+    if (lines.isEmpty()) {
+      throw new Problem.Refused(
+          trip.isEmpty()
+              ? "Batch " + batch.name() + " has no filter ready for the field."
+              : "Batch " + batch.name() + " has no filter out on trip " + trip + ".",
+          "No sheet was made.",
+          "Pre-weigh the batch first, or check the trip's name.");
+    }
+    return new FieldSheet(
+        batch.code(),
+        batch.name(),
+        trip,
+        method.standard() + ", " + method.edition(),
+        method.taken() == Taken.WHOLE,
+        lines);
+  }
+
+  private static boolean goes(FilterState filter, String trip) {
+    if (!trip.isEmpty()) {
+      return filter.status() == Status.ISSUED && filter.trip().equals(trip);
+    }
+    boolean ready = filter.status() == Status.PRE_WEIGHED || filter.status() == Status.ISSUED;
+    return ready && !Life.BENCH_ROLES.contains(filter.role());
+  }
+
+  /** Writes the sheet as a table to be filled in and read back at receipt. */
+  public static void table(FieldSheet sheet, Method method, OutputStream out) throws IOException {
+    Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+    CsvWriter csv = CsvWriter.builder().build(text);
+    csv.writeRecord(COLUMNS);
+    for (FieldSheet.Line line : sheet.lines()) {
+      csv.writeRecord(COLUMNS.stream().map(column -> cell(line, method, column)).toList());
+    }
+    text.flush();
+  }
+
+  private static String cell(FieldSheet.Line line, Method method, String column) {
+    return switch (column) {
+      case "filter" -> line.id();
+      case "role" -> line.role();
+      case "filter_order" -> Integer.toString(line.order());
+      case "taken" -> method.taken().word();
+      default -> "";
+    };
+  }
+}

@@ -1,0 +1,90 @@
+package org.siltbench.station.work.lot;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.life.About;
+import org.siltbench.station.life.LotState;
+import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.weigh.Grams;
+
+/**
+ * The lot's blank-loss test: clean filters go through filtration of clean water, drying and
+ * weighing; what they lose counts against the lot.
+ *
+ * @param lot the lot
+ * @param lossesMg mass lost by each filter, mg; a gain is negative
+ * @param areaCm2 area of a filter, cm²; null takes it from the lot's diameter
+ * @param limitMgCm2 most each filter may lose, mg/cm²
+ */
+public record BlankLossTest(
+    String lot, List<BigDecimal> lossesMg, @Nullable BigDecimal areaCm2, BigDecimal limitMgCm2) {
+
+  /** ISO 11923 asks for less than this, mg/cm² (from memory). */
+  public static final BigDecimal ISO_LIMIT = new BigDecimal("0.017");
+
+  /** Refuses a test of nothing. */
+  public BlankLossTest {
+    lossesMg = List.copyOf(lossesMg);
+    if (lossesMg.isEmpty()) {
+      throw new Problem.WrongUse("The test has no filters.", "Give the losses in mg.");
+    }
+    if (limitMgCm2.signum() <= 0) {
+      throw new Problem.WrongUse(
+          "A limit of " + limitMgCm2.toPlainString() + " mg/cm² makes no sense.",
+          "It must be above 0.");
+    }
+  }
+
+  /** The verdict, and the entry behind it. */
+  public record Verdict(boolean pass, double worstMgCm2, Entry entry) {}
+
+  /** Judges and records the test: each filter must lose less than the limit. */
+  public Verdict record(Bench bench) {
+    double[] worst = new double[1];
+    List<Entry> written =
+        bench.act(
+            register -> {
+              LotState state =
+                  LotState.fold(lot, register.history(About.lot(lot))).orElseThrow(this::unknown);
+              double area = area(state);
+              double most = lossesMg.stream().mapToDouble(BigDecimal::doubleValue).max().orElse(0);
+              worst[0] = most / area;
+              return List.of(facts(area, worst[0] < limitMgCm2.doubleValue()).draft("lot.tested"));
+            });
+    boolean pass = worst[0] < limitMgCm2.doubleValue();
+    return new Verdict(pass, worst[0], written.get(0));
+  }
+
+  private Facts facts(double area, boolean pass) {
+    return new Facts()
+        .put("lot", lot)
+        .put("area_cm2", Grams.decimal(area))
+        .put("losses_mg", lossesMg.stream().map(BigDecimal::toPlainString).toList())
+        .put("limit_mg_cm2", limitMgCm2.toPlainString())
+        .put("pass", pass);
+  }
+
+  private double area(LotState state) {
+    if (areaCm2 != null) {
+      if (areaCm2.signum() <= 0) {
+        throw new Problem.WrongUse("An area must be above 0 cm².", "Check --area.");
+      }
+      return areaCm2.doubleValue();
+    }
+    return LotMasses.areaCm2(state)
+        .orElseThrow(
+            () ->
+                new Problem.WrongUse(
+                    "The diameter of lot " + lot + " is not recorded.",
+                    "Give the filter's area with --area, in cm²."));
+  }
+
+  private Problem.Refused unknown() {
+    return new Problem.Refused(
+        "There is no lot " + lot + ".", "Nothing was recorded.", "siltbench lot list shows them.");
+  }
+}

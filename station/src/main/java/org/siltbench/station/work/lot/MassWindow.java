@@ -1,0 +1,72 @@
+package org.siltbench.station.work.lot;
+
+import java.util.Collection;
+import java.util.Optional;
+import org.siltbench.calc.quantity.Mass;
+import org.siltbench.calc.stats.Robust;
+import org.siltbench.station.Problem;
+
+/**
+ * The masses the clean filters of one lot may have, both ends included. Two filters stuck together,
+ * a separator sheet or a wrong diameter lie outside.
+ */
+public record MassWindow(Mass least, Mass most) {
+
+  /** Fewer filters than this say nothing about their lot. */
+  public static final int FEWEST = 8;
+
+  private static final double DEVIATIONS = 5;
+
+  /** Filters of one lot are never said to be more alike than this share of their mass. */
+  private static final double LEAST_DEVIATION = 0.005;
+
+  /** Refuses an empty window. */
+  public MassWindow {
+    if (least.isNegative() || most.compareTo(least) <= 0) {
+      throw new Problem.WrongUse(
+          "The window " + least.toGrams() + ".." + most.toGrams() + " g holds no mass.",
+          "Write the lower mass first: 0.085..0.125.");
+    }
+  }
+
+  /** Reads {@code 0.085..0.125}, grams. */
+  public static MassWindow parse(String text) {
+    int dots = text.indexOf("..");
+    try {
+      if (dots > 0) {
+        return new MassWindow(
+            Mass.ofGrams(text.substring(0, dots)), Mass.ofGrams(text.substring(dots + 2)));
+      }
+    } catch (NumberFormatException e) {
+      throw new Problem.WrongUse(e.getMessage() + ".", "Write a window as 0.085..0.125, in grams.");
+    }
+    throw new Problem.WrongUse(
+        "\"" + text + "\" is no window of masses.", "Write it as 0.085..0.125, in grams.");
+  }
+
+  /**
+   * Median ± 5 robust standard deviations of the masses seen so far; empty with fewer than eight.
+   */
+  public static Optional<MassWindow> around(Collection<Mass> seen) {
+    if (seen.size() < FEWEST) {
+      return Optional.empty();
+    }
+    Robust robust = Robust.of(seen.stream().mapToDouble(Mass::milligrams).toArray());
+    double half =
+        DEVIATIONS * Math.max(robust.deviation(), LEAST_DEVIATION * Math.abs(robust.median()));
+    return Optional.of(
+        new MassWindow(
+            Mass.ofMilligrams(Math.max(0, robust.median() - half)),
+            Mass.ofMilligrams(robust.median() + half)));
+  }
+
+  /** True for a mass within. */
+  public boolean holds(Mass mass) {
+    return mass.compareTo(least) >= 0 && mass.compareTo(most) <= 0;
+  }
+
+  /** As {@link #parse} reads it. */
+  public String text() {
+    return least.toGrams() + ".." + most.toGrams();
+  }
+}

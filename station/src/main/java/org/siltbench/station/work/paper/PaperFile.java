@@ -1,0 +1,55 @@
+package org.siltbench.station.work.paper;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.siltbench.labels.PaperProblem;
+import org.siltbench.station.Problem;
+
+/** Writes a paper to a file: whole, or not at all. */
+public final class PaperFile {
+
+  private PaperFile() {}
+
+  /** What draws the paper. */
+  public interface Drawing {
+    /** Draws it. */
+    void to(OutputStream out) throws IOException;
+  }
+
+  /**
+   * Writes the file beside its place and moves it there when it is whole.
+   *
+   * @throws Problem.Outside if the disk fails
+   */
+  public static void write(Path file, Drawing drawing) {
+    Path folder = file.toAbsolutePath().getParent();
+    try {
+      Path part = Files.createTempFile(folder, ".siltbench-", ".part");
+      try {
+        try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part))) {
+          drawing.to(out);
+        }
+        Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+    } catch (PaperProblem e) {
+      throw problem(e);
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The file " + file + " could not be written: " + e.getMessage() + ".",
+          "The ledger is not touched by this.",
+          "Check the folder and the room on the disk.",
+          e);
+    }
+  }
+
+  /** A paper's problem as the person is told it. */
+  public static Problem problem(PaperProblem e) {
+    return new Problem.WrongUse(e.what(), e.next());
+  }
+}

@@ -1,0 +1,124 @@
+package org.siltbench.station.work.preweigh;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.siltbench.calc.method.Method;
+import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+import org.siltbench.station.ledger.Draft;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.life.Act;
+import org.siltbench.station.life.FilterState;
+import org.siltbench.station.life.Filters;
+import org.siltbench.station.life.Life;
+import org.siltbench.station.life.Stay;
+import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.weigh.Measured;
+
+/** Records masses of clean filters, if the rules of the job let them in. */
+final class PreRecord {
+
+  private final Bench bench;
+  private final Method method;
+
+  PreRecord(Bench bench, Method method) {
+    this.bench = bench;
+    this.method = method;
+  }
+
+  /** A mass that counts. */
+  Entry first(Turn turn, Measured seen) {
+    return bench
+        .act(
+            register -> {
+              FilterState filter = Filters.require(register, turn.filter());
+              Life.require(filter.id(), filter.status(), Act.PRE_WEIGH, filter.role());
+              requireRound(filter, turn.round());
+              requireCooled(filter);
+              requireFineEnough(seen);
+              return List.of(draft(turn, "result", seen));
+            })
+        .get(0);
+  }
+
+  /** The same filter weighed again at once. */
+  Entry repeat(Turn turn, Measured seen) {
+    return bench
+        .act(
+            register -> {
+              FilterState filter = Filters.require(register, turn.filter());
+              Life.require(filter.id(), filter.status(), Act.REPEAT, filter.role());
+              return List.of(draft(turn, "repeat", seen));
+            })
+        .get(0);
+  }
+
+  private static void requireRound(FilterState filter, int round) {
+    if (filter.pre().size() + 1 != round) {
+      throw new Problem.Refused(
+          "Filter " + filter.id() + " has been weighed elsewhere meanwhile.",
+          "That mass is recorded; this one is not.",
+          "Take this filter off; the next free ID is asked for.");
+    }
+  }
+
+  private void requireCooled(FilterState filter) {
+    OffsetDateTime now = OffsetDateTime.now(bench.clock());
+    Stay stay = PrePlan.lastPreStay(filter).orElse(null);
+    if (stay == null) {
+      return;
+    }
+    if (stay.open()) {
+      throw new Problem.Refused(
+          "Filter "
+              + filter.id()
+              + " is in drying cycle "
+              + stay.cycle()
+              + ", which has not ended.",
+          "Nothing was recorded for it.",
+          "End the cycle first: siltbench dry end.");
+    }
+    OffsetDateTime cooled = stay.cooledUntil().orElse(now);
+    if (cooled.isAfter(now)) {
+      long minutes = Duration.between(now, cooled).toMinutes() + 1;
+      throw new Problem.Refused(
+          "Filter " + filter.id() + " has not cooled long enough.",
+          "Nothing was recorded for it.",
+          "Wait another " + minutes + " min.");
+    }
+  }
+
+  private void requireFineEnough(Measured seen) {
+    Mass coarsest = method.constancy().coarsest();
+    String step = seen.resolutionGrams();
+    if (step != null && Mass.ofGrams(step).compareTo(coarsest) > 0) {
+      throw new Problem.Refused(
+          "The balance shows steps of "
+              + new BigDecimal(step).movePointRight(3).toPlainString()
+              + " mg; method "
+              + method.key()
+              + " allows "
+              + coarsest.toMilligrams()
+              + " mg at most.",
+          "Nothing was recorded for this filter.",
+          "Use a finer balance.");
+    }
+  }
+
+  static Draft draft(Turn turn, String purpose, Measured seen) {
+    Facts facts =
+        new Facts()
+            .put("filter", turn.filter())
+            .put("status", "pre")
+            .put("round", turn.round())
+            .put("purpose", purpose);
+    if (!turn.dish().isEmpty()) {
+      facts.put("dish", turn.dish());
+    }
+    seen.putInto(facts.fields());
+    return facts.draft("weighing");
+  }
+}

@@ -1,0 +1,105 @@
+package org.siltbench.station.work.weigh;
+
+import java.io.IOException;
+import java.util.function.Consumer;
+import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.ReadingSource;
+import org.siltbench.balance.link.LinkSpec;
+import org.siltbench.balance.practice.Load;
+import org.siltbench.balance.practice.PracticeSource;
+import org.siltbench.balance.practice.PracticeTruth;
+import org.siltbench.balance.stable.HandsFreePan;
+import org.siltbench.balance.stable.PanSettings;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+import org.siltbench.station.life.FilterState;
+import org.siltbench.station.life.Filters;
+import org.siltbench.station.work.equip.BalanceRecord;
+
+/**
+ * An opened balance.
+ *
+ * @param pan its watched pan
+ * @param name the name under which its weighings are recorded
+ */
+public record Scale(PanWatch pan, String name) implements AutoCloseable {
+
+  /** Opens the readings behind a link. */
+  public interface Opening {
+    /** Opens them. */
+    ReadingSource open(LinkSpec spec) throws IOException;
+  }
+
+  /**
+   * Opens what a link text names. At the practice balance a simulated hand obeys the prompts.
+   *
+   * @throws Problem.WrongUse if the text names no link
+   * @throws Problem.Refused if it is the practice balance and this is no practice lab
+   * @throws Problem.Outside if it cannot be reached
+   */
+  public static Scale open(
+      Bench bench,
+      String spec,
+      Opening opening,
+      PanSettings settings,
+      Patience patience,
+      Consumer<WeighEvent> listener) {
+    LinkSpec link = parse(spec);
+    if (link instanceof LinkSpec.Practice && !bench.practice()) {
+      throw noPractice();
+    }
+    String name = BalanceRecord.nameOf(bench.register(), link);
+    ReadingSource source = open(link, opening);
+    Consumer<WeighEvent> all = listener;
+    if (source instanceof PracticeSource practice && link instanceof LinkSpec.Practice known) {
+      PracticeTruth truth = new PracticeTruth(known.seed());
+      all = listener.andThen(new PracticeHand(practice.hand(), id -> load(bench, truth, id)));
+    }
+    return new Scale(new PanWatch(source, new HandsFreePan(settings), patience, all), name);
+  }
+
+  /** Reads a link text. */
+  public static LinkSpec parse(String spec) {
+    try {
+      return LinkSpec.parse(spec);
+    } catch (IllegalArgumentException e) {
+      throw new Problem.WrongUse(
+          String.valueOf(e.getMessage()),
+          "A balance is named as serial:/dev/ttyUSB0, tcp:HOST:PORT, replay:FILE or practice.");
+    }
+  }
+
+  private static ReadingSource open(LinkSpec link, Opening opening) {
+    try {
+      return opening.open(link);
+    } catch (BalanceException e) {
+      throw new Problem.Outside(
+          String.valueOf(e.getMessage()), "Nothing was recorded.", e.next(), e);
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The balance cannot be reached: " + e.getMessage(),
+          "Nothing was recorded.",
+          "Check the cable and the name of the port.",
+          e);
+    }
+  }
+
+  private static Load load(Bench bench, PracticeTruth truth, String id) {
+    String status =
+        Filters.find(bench.register(), id).map(FilterState::status).map(s -> s.code()).orElse("");
+    return Load.of(truth.of(id, status));
+  }
+
+  /** Why the practice balance is refused. */
+  public static Problem.Refused noPractice() {
+    return new Problem.Refused(
+        "The practice balance writes only to a practice lab, and this is none.",
+        "Nothing was recorded.",
+        "Make one: siltbench lab new --practice --lab DIR, then give --lab DIR.");
+  }
+
+  @Override
+  public void close() {
+    pan.close();
+  }
+}
