@@ -2,9 +2,11 @@ package org.siltbench.station.life;
 
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.siltbench.station.ledger.Entry;
 
 /**
@@ -13,8 +15,9 @@ import org.siltbench.station.ledger.Entry;
  * @param id its name
  * @param purpose pre, post or ignition
  * @param dishes filter to dish, in the order they went in; the dish may be empty
+ * @param inside those still in the oven
  * @param in when the oven was back in range with the last of them
- * @param out when they came out
+ * @param out when the last of them came out; empty while some are inside
  * @param cooledUntil not to be weighed before
  * @param usefulUntil not to be weighed after
  * @param temperatureIn what the thermometer said at the start, °C, or empty
@@ -25,6 +28,7 @@ public record CycleState(
     String id,
     String purpose,
     Map<String, String> dishes,
+    Set<String> inside,
     OffsetDateTime in,
     Optional<OffsetDateTime> out,
     Optional<OffsetDateTime> cooledUntil,
@@ -40,12 +44,16 @@ public record CycleState(
 
   private static CycleState of(String id, Entry lastStart, List<Entry> history) {
     Fields start = Fields.of(lastStart);
-    Optional<Entry> ended = Live.newest(history, "dry.ended");
+    Map<String, String> dishes = dishes(history);
+    Set<String> inside = new LinkedHashSet<>(dishes.keySet());
+    Live.of(history, "dry.ended").forEach(end -> end.filters("filters").forEach(inside::remove));
+    Optional<Entry> ended = inside.isEmpty() ? Live.newest(history, "dry.ended") : Optional.empty();
     Fields end = ended.map(Fields::of).orElse(Fields.of(Map.of()));
     return new CycleState(
         id,
         start.find("purpose").orElse("post"),
-        dishes(history),
+        dishes,
+        inside,
         start.time("in").orElse(lastStart.at()),
         ended.map(entry -> end.time("out").orElse(entry.at())),
         end.time("cooled_until"),
@@ -65,6 +73,6 @@ public record CycleState(
 
   /** True while it is in the oven. */
   public boolean open() {
-    return out.isEmpty();
+    return !inside.isEmpty();
   }
 }

@@ -180,6 +180,7 @@ public final class FilterFold {
     Optional<Stay> begun = Stays.begun(id, entry, data);
     if (begun.isPresent()) {
       step(entry, Stays.actOf(begun.get()));
+      stays.removeIf(stay -> stay.open() && stay.cycle().equals(begun.get().cycle()));
       stays.add(begun.get());
     }
   }

@@ -1,7 +1,9 @@
 package org.siltbench.station.life;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.quantity.Volume;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.EntryRef;
@@ -18,9 +20,14 @@ import org.siltbench.station.ledger.EntryRef;
 public record SampleRecord(EntryRef ref, String filter, String sample, String role, Fields fields) {
 
   static SampleRecord of(Entry entry) {
-    Fields fields = Fields.of(entry);
+    return of(entry.ref(), entry.data());
+  }
+
+  /** A record from the data of an entry. */
+  public static SampleRecord of(EntryRef ref, Map<String, @Nullable Object> data) {
+    Fields fields = Fields.of(data);
     return new SampleRecord(
-        entry.ref(), fields.text("filter"), fields.text("sample"), fields.text("role"), fields);
+        ref, fields.text("filter"), fields.text("sample"), fields.text("role"), fields);
   }
 
   /** A column's text; empty if it was not filled in. */

@@ -1,20 +1,16 @@
 package org.siltbench.station.work.receipt;
 
 import java.time.Clock;
-import java.time.DateTimeException;
-import java.time.Duration;
-import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.Map;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.table.Row;
 import org.siltbench.station.table.Table;
+import org.siltbench.station.work.StatedTimes;
 
 /** When the water was collected and filtered. */
 final class TimeCells {
 
-  private static final Duration CLOCK_SLACK = Duration.ofMinutes(10);
   private static final String EXPECTED =
       "a time such as 2026-05-14T09:45 or 2026-05-14T09:45+02:00";
 
@@ -43,30 +39,13 @@ final class TimeCells {
     if (text.isEmpty()) {
       return null;
     }
-    OffsetDateTime time = parse(text).orElseThrow(() -> row.wrong(column, EXPECTED));
-    if (time.toInstant().isAfter(clock.instant().plus(CLOCK_SLACK))) {
+    OffsetDateTime time =
+        StatedTimes.parse(text, clock).orElseThrow(() -> row.wrong(column, EXPECTED));
+    if (StatedTimes.inFuture(time, clock)) {
       throw row.wrong(column, "a time in the past");
     }
     columns.put(name, time.toString());
     return time;
-  }
-
-  /** A time with offset, or one on the bench's own clock. */
-  private Optional<OffsetDateTime> parse(String text) {
-    String iso = text.strip().replaceFirst("(?<=\\d) +(?=\\d)", "T");
-    try {
-      return Optional.of(OffsetDateTime.parse(iso));
-    } catch (DateTimeException noOffset) {
-      return local(iso);
-    }
-  }
-
-  private Optional<OffsetDateTime> local(String iso) {
-    try {
-      return Optional.of(LocalDateTime.parse(iso).atZone(clock.getZone()).toOffsetDateTime());
-    } catch (DateTimeException e) {
-      return Optional.empty();
-    }
   }
 
   private void inOrder(
