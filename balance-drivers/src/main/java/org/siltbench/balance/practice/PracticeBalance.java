@@ -62,13 +62,14 @@ final class PracticeBalance implements Hand {
       shown.removeFirst();
     }
     schedule();
-    keyPressed = false;
     return writer.line(Mass.ofMilligrams(steps * room.stepMg()), isAtRest());
   }
 
-  /** True if the print key was pressed since the last line. */
-  synchronized boolean wasKeyPressed() {
-    return keyPressed;
+  /** True once for each press of the print key. */
+  synchronized boolean takeKeyPress() {
+    boolean pressed = keyPressed;
+    keyPressed = false;
+    return pressed;
   }
 
   private double average() {
