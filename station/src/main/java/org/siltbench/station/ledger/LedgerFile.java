@@ -108,7 +108,19 @@ public final class LedgerFile implements Closeable {
       boolean whole = take(piece, next == null, lines);
       piece = whole && lines.size() < atMost ? next : null;
     }
+    if (!mirror && !lines.isEmpty() && file.size() == position.end()) {
+      makeSure(lines.get(lines.size() - 1));
+    }
     return lines;
+  }
+
+  /**
+   * Whoever wrote the newest line may have failed to force it; then the system shows it although it
+   * may never reach the disk. Nothing is written after a line before that line is sure.
+   */
+  private void makeSure(Line newest) throws IOException {
+    file.writeAll(file.bytes(newest.at(), newest.length() + 1), newest.at());
+    file.force();
   }
 
   /** False if the rest was set aside. */
@@ -241,14 +253,16 @@ public final class LedgerFile implements Closeable {
 
   /**
    * After a failed write or force: opens the file anew, takes away what was never acknowledged,
-   * forces, and reads the last acknowledged line again.
+   * forces, and reads the last acknowledged line again. The size is always changed, since a system
+   * may have forgotten a change that it failed to force before.
    */
   public void recover() throws IOException {
     file.close();
     file = disk.open(path);
-    if (file.size() > position.end()) {
-      file.truncate(position.end());
+    if (file.size() == position.end()) {
+      file.writeAll(new byte[1], position.end());
     }
+    file.truncate(position.end());
     file.force();
     if (!fitsPosition()) {
       block("the last entry of " + path.getFileName() + " cannot be read again");

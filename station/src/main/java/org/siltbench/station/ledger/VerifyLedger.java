@@ -1,0 +1,112 @@
+package org.siltbench.station.ledger;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a whole ledger, changes nothing, and says where it is not what was written. */
+public final class VerifyLedger {
+
+  /**
+   * One place that is not as it was written.
+   *
+   * @param bench whose ledger
+   * @param seq the entry, or the one expected there
+   * @param line line number from 1
+   * @param what what is wrong, in a sentence
+   */
+  public record Finding(String bench, long seq, long line, String what) {}
+
+  /**
+   * What a ledger turned out to be.
+   *
+   * @param entries whole entries
+   * @param seq place of the newest whole entry
+   * @param head its hash
+   */
+  public record Checked(
+      String bench, long entries, long seq, String head, List<Finding> problems) {}
+
+  private final String bench;
+  private final Consumer<Line> visitor;
+  private final List<Finding> problems = new ArrayList<>();
+  private @Nullable Line before;
+  private int unreadable;
+  private long number;
+  private long entries;
+
+  private VerifyLedger(String bench, Consumer<Line> visitor) {
+    this.bench = bench;
+    this.visitor = visitor;
+  }
+
+  /** Checks a file; the visitor sees every whole entry. */
+  public static Checked file(Disk disk, Path path, String bench, Consumer<Line> visitor)
+      throws IOException {
+    VerifyLedger verify = new VerifyLedger(bench, visitor);
+    try (Disk.File file = disk.read(path)) {
+      Pieces pieces = new Pieces(file, 0);
+      for (Pieces.Piece piece = pieces.next(); piece != null; piece = pieces.next()) {
+        verify.check(piece);
+      }
+    }
+    return verify.checked();
+  }
+
+  private Checked checked() {
+    Line newest = before;
+    return newest == null
+        ? new Checked(bench, entries, 0, LineText.NO_HASH, List.copyOf(problems))
+        : new Checked(
+            bench, entries, newest.entry().ref().seq(), newest.sum(), List.copyOf(problems));
+  }
+
+  private void check(Pieces.Piece piece) {
+    number++;
+    try {
+      Line line = LineText.read(piece.bytes(), piece.at());
+      place(line);
+      before = line;
+      unreadable = 0;
+      entries++;
+      visitor.accept(line);
+    } catch (BadLine e) {
+      String what = piece.ended() ? "the line is damaged: " : "the last line is cut short: ";
+      find(expected(), what + e.getMessage());
+      unreadable++;
+    }
+  }
+
+  private long expected() {
+    return (before == null ? 0 : before.entry().ref().seq()) + unreadable + 1;
+  }
+
+  private void find(long seq, String what) {
+    problems.add(new Finding(bench, seq, number, what));
+  }
+
+  private void place(Line line) {
+    EntryRef ref = line.entry().ref();
+    if (!ref.bench().equals(bench)) {
+      find(ref.seq(), "the entry belongs to bench " + ref.bench());
+    } else if (unreadable > 0) {
+      afterGap(ref.seq());
+    } else if (ref.seq() != expected()) {
+      find(ref.seq(), "entry " + expected() + " was expected here");
+    } else if (!line.prev().equals(before == null ? LineText.NO_HASH : before.sum())) {
+      find(ref.seq(), "it does not follow the line before: one of the two was changed");
+    } else if (before != null && line.entry().hlc().compareTo(before.entry().hlc()) <= 0) {
+      find(ref.seq(), "its clock value is not past that of the line before");
+    }
+  }
+
+  private void afterGap(long seq) {
+    long last = before == null ? 0 : before.entry().ref().seq();
+    if (seq <= last) {
+      find(seq, "an entry past " + last + " was expected here");
+    }
+  }
+}
