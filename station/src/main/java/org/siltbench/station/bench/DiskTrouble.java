@@ -26,14 +26,16 @@ final class DiskTrouble {
         e);
   }
 
-  static Problem.Outside writing(int done, int wanted, IOException e) {
+  static Problem.Outside writing(int done, int wanted, boolean known, IOException e) {
     String what =
         isFull(e) ? "The disk is full." : "The disk failed while writing: " + e.getMessage() + ".";
     String safe =
-        done == 0
-            ? "This was not recorded. Everything recorded before is safe."
-            : "%d of %d entries were recorded. Everything recorded before is safe."
-                .formatted(done, wanted);
+        !known
+            ? "It is not certain whether the last entry was recorded. Everything before it is safe."
+            : done == 0
+                ? "This was not recorded. Everything recorded before is safe."
+                : "%d of %d entries were recorded. Everything recorded before is safe."
+                    .formatted(done, wanted);
     String next =
         isFull(e)
             ? "Make room on the disk, then do it again."

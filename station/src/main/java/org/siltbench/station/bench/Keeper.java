@@ -195,6 +195,12 @@ final class Keeper implements AutoCloseable {
     }
   }
 
+  /** Reads on in one ledger only; called with the lock held. */
+  void catchUp(LedgerFile file) throws IOException {
+    applyPending();
+    readOn(file);
+  }
+
   private void renewForAnswers() {
     setting.notes().accept("The register was damaged and is made anew. The ledger is not touched.");
     try {

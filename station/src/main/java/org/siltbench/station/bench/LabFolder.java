@@ -38,7 +38,7 @@ public final class LabFolder {
    * @param name what people call the bench
    * @param practice a lab for the practice balance only
    */
-  public static Bench create(Path folder, String name, boolean practice, Setting setting) {
+  public static OpenLab create(Path folder, String name, boolean practice, Setting setting) {
     if (exists(folder)) {
       throw new Problem.Refused(
           "The folder " + folder + " is a lab folder already.",
@@ -51,8 +51,9 @@ public final class LabFolder {
       disk.makeFolder(folder);
       disk.makeFolder(folder.resolve("ledger"));
       disk.makeFolder(folder.resolve("register"));
+      BenchKey key = BenchKey.make(folder, disk, setting.random());
       LocalBench bench = new LocalBench(folder, code, setting);
-      bench.act(view -> List.of(created(name, practice)));
+      bench.act(view -> List.of(created(name, practice, key)));
       disk.replace(folder.resolve(NAME_FILE), identity(code));
       return bench;
     } catch (IOException e) {
@@ -61,7 +62,7 @@ public final class LabFolder {
   }
 
   /** Opens a lab folder. */
-  public static Bench open(Path folder, Setting setting) {
+  public static OpenLab open(Path folder, Setting setting) {
     if (!exists(folder)) {
       throw new Problem.WrongUse(
           "The folder " + folder + " is not a lab folder.",
@@ -74,11 +75,12 @@ public final class LabFolder {
     }
   }
 
-  private static Draft created(String name, boolean practice) {
+  private static Draft created(String name, boolean practice, BenchKey key) {
     Map<String, @Nullable Object> data = new LinkedHashMap<>();
     data.put("name", name);
     data.put("practice", practice);
     data.put("format_of_ids", 1L);
+    data.put("key", key.open());
     return new Draft("bench.created", 1, true, data);
   }
 
@@ -89,7 +91,7 @@ public final class LabFolder {
     return (Json.write(identity) + '\n').getBytes(StandardCharsets.UTF_8);
   }
 
-  private static String readCode(Path folder) throws IOException {
+  static String readCode(Path folder) throws IOException {
     try {
       Object code = Json.object(Files.readAllBytes(folder.resolve(NAME_FILE))).get("bench");
       if (code instanceof String text && CODE.matcher(text).matches()) {

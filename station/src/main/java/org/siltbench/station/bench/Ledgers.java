@@ -1,6 +1,7 @@
 package org.siltbench.station.bench;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -33,6 +34,12 @@ final class Ledgers implements LineSource, AutoCloseable {
     this.notes = notes;
   }
 
+  /** The bench whose ledger has this file name, or empty. */
+  static String benchOf(String name) {
+    var matched = NAME.matcher(name);
+    return matched.matches() ? matched.group(1) : "";
+  }
+
   static Path file(Path folder, String bench) {
     return folder.resolve(bench + ".jsonl");
   }
@@ -56,9 +63,9 @@ final class Ledgers implements LineSource, AutoCloseable {
   /** Opens the files that stand in the folder and are not open yet. */
   void discover(Map<String, Position> known) throws IOException {
     for (String name : disk.names(folder)) {
-      var matched = NAME.matcher(name);
-      if (matched.matches() && !files.containsKey(matched.group(1))) {
-        open(matched.group(1), known);
+      String bench = benchOf(name);
+      if (!bench.isEmpty() && !files.containsKey(bench)) {
+        open(bench, known);
       }
     }
     if (!files.containsKey(code)) {
@@ -97,6 +104,11 @@ final class Ledgers implements LineSource, AutoCloseable {
   @Override
   public Entry entry(String bench, long at, int length) throws IOException {
     return LineText.entry(get(bench).bytes(at, length), at);
+  }
+
+  @Override
+  public String text(String bench, long at, int length) throws IOException {
+    return new String(get(bench).bytes(at, length), StandardCharsets.UTF_8);
   }
 
   @Override

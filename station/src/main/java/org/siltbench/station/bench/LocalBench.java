@@ -6,8 +6,12 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
@@ -17,10 +21,12 @@ import org.siltbench.station.ledger.LabLock;
 import org.siltbench.station.ledger.LedgerFile;
 import org.siltbench.station.ledger.Line;
 import org.siltbench.station.ledger.LineText;
+import org.siltbench.station.ledger.Position;
+import org.siltbench.station.register.Register;
 import org.siltbench.station.register.RegisterView;
 
 /** The bench in a lab folder on this computer. */
-final class LocalBench implements Bench {
+final class LocalBench implements OpenLab {
 
   /** Below this, new work stops, so that what is open can still be closed in order. */
   private static final long KEEP_FREE = 16L << 20;
@@ -96,14 +102,43 @@ final class LocalBench implements Bench {
   }
 
   @Override
+  public Path folder() {
+    return folder;
+  }
+
+  @Override
   public List<Entry> act(Function<RegisterView, List<Draft>> rule) {
     if (thread.isCurrent()) {
       throw new IllegalStateException("an act within an act");
     }
-    return thread.call(() -> acted(rule), keeper::applyPending);
+    return thread.call(() -> acted(() -> rule.apply(answers)), keeper::applyPending);
   }
 
-  private List<Entry> acted(Function<RegisterView, List<Draft>> rule) {
+  @Override
+  public Entry closeDay() {
+    return thread
+        .call(() -> acted(() -> List.of(dayClosed(ledgers.own().position()))), keeper::applyPending)
+        .get(0);
+  }
+
+  private Draft dayClosed(Position position) {
+    try {
+      BenchKey key = BenchKey.read(folder);
+      Map<String, @Nullable Object> data = new LinkedHashMap<>();
+      data.put("head", position.sum());
+      data.put("signature", key.sign(BenchKey.dayText(code, position.seq(), position.sum())));
+      data.put("key", key.open());
+      return new Draft("day.closed", 1, true, data);
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The key of this bench cannot be read: " + e.getMessage() + ".",
+          "The day was not closed; everything recorded is safe.",
+          "Put bench.key back from a backup of this computer.",
+          e);
+    }
+  }
+
+  private List<Entry> acted(Supplier<List<Draft>> rule) {
     List<Entry> written = new ArrayList<>();
     List<Draft> drafts = new ArrayList<>();
     try {
@@ -113,7 +148,7 @@ final class LocalBench implements Bench {
               ledgers.own().recover();
             }
             keeper.catchUp();
-            drafts.addAll(rule.apply(answers));
+            drafts.addAll(rule.get());
             if (!drafts.isEmpty()) {
               checkWritable(drafts);
               write(drafts, written);
@@ -121,8 +156,95 @@ final class LocalBench implements Bench {
             return written;
           });
     } catch (IOException e) {
-      throw DiskTrouble.writing(written.size(), drafts.size(), e);
+      throw DiskTrouble.writing(written.size(), drafts.size(), recovered(), e);
     }
+  }
+
+  /** False if it is not known whether the last entry reached the disk. */
+  private boolean recovered() {
+    try {
+      return guard.locked(
+          () -> {
+            if (ledgers.own().unsure()) {
+              ledgers.own().recover();
+            }
+            return true;
+          });
+    } catch (IOException e) {
+      setting.notes().accept("The disk fails still: " + e.getMessage() + ".");
+      return false;
+    }
+  }
+
+  @Override
+  public Map<String, Position> ledgers() {
+    return thread.call(
+        () -> {
+          Map<String, Position> positions = new LinkedHashMap<>();
+          for (LedgerFile file : ledgers.all()) {
+            positions.put(file.position().bench(), file.position());
+          }
+          return positions;
+        });
+  }
+
+  @Override
+  public List<String> lines(String bench, long after, int atMost) {
+    return thread.call(() -> keeper.ask(register -> register.lines(bench, after, atMost)));
+  }
+
+  @Override
+  public int receive(String bench, List<String> lines) {
+    return thread.call(
+        () -> {
+          try {
+            return guard.locked(() -> new Reception(code, ledgers, keeper).take(bench, lines));
+          } catch (IOException e) {
+            throw DiskTrouble.writing(0, lines.size(), true, e);
+          }
+        });
+  }
+
+  @Override
+  public long rebuild() {
+    return thread.call(
+        () -> {
+          try {
+            keeper.renew();
+            return keeper.ask(Register::count);
+          } catch (IOException e) {
+            throw DiskTrouble.opening(folder, e);
+          }
+        });
+  }
+
+  @Override
+  public void export(Appendable out) {
+    thread.call(
+        () ->
+            keeper.ask(
+                register -> {
+                  register.export(out);
+                  return true;
+                }));
+  }
+
+  @Override
+  public void anchor(String kind, String where, String bench, long seq, String head) {
+    String at = OffsetDateTime.now(setting.clock()).truncatedTo(ChronoUnit.MILLIS).toString();
+    Anchor anchor = new Anchor(kind, where, bench, seq, head, at);
+    thread.call(
+        () -> {
+          try {
+            return guard.locked(
+                () -> {
+                  AnchorBook.add(setting.disk(), folder, anchor);
+                  return true;
+                });
+          } catch (IOException e) {
+            throw DiskTrouble.writing(0, 1, true, e);
+          }
+        });
   }
 
   private void checkWritable(List<Draft> drafts) throws IOException {

@@ -79,6 +79,20 @@ public final class LineText {
     }
   }
 
+  /** What ties a line to the line before. */
+  public record Link(String bench, long seq, Hlc hlc, String prev, String sum) {}
+
+  /** Reads a line that comes from outside; the message of the error says what is wrong. */
+  public static Link link(byte[] line) throws IOException {
+    try {
+      Line read = read(line, 0);
+      EntryRef ref = read.entry().ref();
+      return new Link(ref.bench(), ref.seq(), read.entry().hlc(), read.prev(), read.sum());
+    } catch (BadLine e) {
+      throw new IOException(e.getMessage(), e);
+    }
+  }
+
   /** Reads one line without its newline, and checks its own hash. */
   static Line read(byte[] line, long at) throws BadLine {
     String sum = checkedSum(line);

@@ -60,6 +60,21 @@ final class Entries {
     return written.isEmpty() ? written : Optional.of(effective(written.get()));
   }
 
+  List<String> lines(String bench, long after, int atMost) throws SQLException, IOException {
+    List<Spot> spots =
+        sql.list(
+            row -> new Spot(row.getLong(1), row.getInt(2)),
+            "select at, length from entry where bench = ? and seq > ? order by seq fetch first ? rows only",
+            bench,
+            after,
+            atMost);
+    List<String> texts = new ArrayList<>(spots.size());
+    for (Spot spot : spots) {
+      texts.add(lines.text(bench, spot.at(), spot.length()));
+    }
+    return texts;
+  }
+
   /** Lays the amendments over an entry as written. */
   Entry effective(Entry written) throws SQLException {
     Map<String, @Nullable Object> data = new LinkedHashMap<>(written.data());

@@ -8,4 +8,7 @@ public interface LineSource {
 
   /** The entry whose line stands at an offset of a bench's ledger. */
   Entry entry(String bench, long at, int length) throws IOException;
+
+  /** The text of that line. */
+  String text(String bench, long at, int length) throws IOException;
 }

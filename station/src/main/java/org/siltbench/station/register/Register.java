@@ -212,6 +212,25 @@ public final class Register implements RegisterView, AutoCloseable {
         });
   }
 
+  /** Lines of one ledger as written, from the entry after the given one. */
+  public List<String> lines(String bench, long after, int atMost) {
+    return asked(() -> entries.lines(bench, after, atMost));
+  }
+
+  /** How many entries it holds. */
+  public long count() {
+    return asked(() -> sql.list(row -> row.getLong(1), "select count(*) from entry").get(0));
+  }
+
+  /** Writes everything out in a fixed order, whatever the order of arrival was. */
+  public void export(Appendable out) {
+    asked(
+        () -> {
+          new Export(sql, this, out).write();
+          return true;
+        });
+  }
+
   /** A question that may fail in the database or in the ledger files. */
   private interface Question<T> {
     T ask() throws SQLException, IOException;
