@@ -11,7 +11,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 final class Judge {
 
   private static final int MOST_POINTS = 64;
-  private static final double DETECTABLE_SIGMAS = 3;
+  private static final double DETECTABLE_SIGMAS = 2.6;
+  private static final double PRIOR_WIDTH = 8;
   private static final double WATCH_S = 15;
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
@@ -34,6 +35,7 @@ final class Judge {
   private final double[] w = new double[MOST_POINTS * 2];
   private final double[] g = new double[MOST_POINTS * 2];
   private final double[] residual = new double[MOST_POINTS * 2];
+  private final Noise noise = new Noise();
   private final Fit[] fits = new Fit[SHAPES.size()];
   private int n;
   private double perPoint;
@@ -53,7 +55,7 @@ final class Judge {
    * @param wrong probability that {@code recorded} is off by more than the tolerance
    * @param moving posterior weight of all shapes but rest
    * @param uptake posterior weight of moisture
-   * @param noise the noise it reckoned with
+   * @param reading standard deviation of single readings, divisions
    * @param tolerance the tolerance it reckoned with, divisions
    */
   record Opinion(
@@ -66,7 +68,7 @@ final class Judge {
       double wrong,
       double moving,
       double uptake,
-      Noise noise,
+      double reading,
       double tolerance) {}
 
   /**
@@ -78,16 +80,16 @@ final class Judge {
     gather(blocks, from);
     Fit flat = flatFit();
     double least = fitAll(moments, flat);
-    double neighbour = blocks.neighbourVariance(from);
-    Noise noise = Noise.of(residual, n, 2, neighbour, perPoint);
+    noise.weigh(residual, n, blocks.neighbourVariance(from), perPoint);
     double allowed = Math.max(tolerance, Math.max(1, 1.8 * noise.reading()));
-    Opinion whole = weigh(0, noise, allowed, least, flat);
-    Opinion newest = whole;
+    Opinion best = weigh(0, allowed, least, flat);
     for (int a = n / 2; n - a >= 5; a += (n - a) / 2) {
-      Opinion other = weigh(a, noise, allowed, least, flat);
-      newest = other.wrong < newest.wrong ? other : newest;
+      if (Math.rint(mean(a)) != best.recorded) {
+        Opinion other = weigh(a, allowed, least, flat);
+        best = other.wrong < best.wrong ? other : best;
+      }
     }
-    return newest;
+    return best;
   }
 
   private void gather(Blocks blocks, int from) {
@@ -164,32 +166,16 @@ final class Judge {
         flat.truth - left * mean, left, mean, squares, Math.max(0, flat.rss - left * cross));
   }
 
-  private Opinion weigh(int a, Noise noise, double allowed, double least, Fit flat) {
+  private Opinion weigh(int a, double allowed, double least, Fit flat) {
     double mean = mean(a);
     double recorded = Math.rint(mean);
-    double v = noise.block();
-    double total = Math.exp(-(flat.rss - least) / (2 * v));
-    double bad = total * tails(recorded - flat.truth, Math.sqrt(v / n), allowed);
-    double moving = 0;
-    double uptake = 0;
-    double span = t[n - 1] - t[0];
-    for (int s = 0; s < fits.length; s++) {
-      Fit fit = fits[s];
-      double se = Math.sqrt(v / fit.gSquares);
-      double weight =
-          SHAPES.get(s).prior()
-              * Math.min(1, se / allowed)
-              * Math.exp(-(fit.rss - least) / (2 * v));
-      double soon = Math.pow(Math.min(1, span / WATCH_S), 1.5);
-      if (allowed < DETECTABLE_SIGMAS * se * soon && Math.abs(fit.left) < 3 * se) {
-        continue;
+    Odds odds = new Odds();
+    for (int k = 0; k < noise.kinds(); k++) {
+      if (noise.weight(k) > 0) {
+        weigh(odds, noise.weight(k), noise.variance(k), recorded, allowed, least, flat);
       }
-      double truthError = Math.sqrt(v / n + fit.gMean * fit.gMean * v / fit.gSquares);
-      total += weight;
-      moving += weight;
-      bad += weight * tails(recorded - fit.truth, truthError, allowed);
-      uptake += SHAPES.get(s) instanceof Shape.Uptake ? weight : 0;
     }
+    double v = noise.variance();
     double[] line = slope(flat);
     return new Opinion(
         recorded,
@@ -198,11 +184,42 @@ final class Judge {
         Math.sqrt(v / (n - a)),
         line[0],
         Math.sqrt(v / line[1]),
-        bad / total,
-        moving / total,
-        uptake / total,
-        noise,
+        odds.bad / odds.total,
+        odds.moving / odds.total,
+        odds.uptake / odds.total,
+        noise.reading(),
         allowed);
+  }
+
+  private void weigh(
+      Odds odds, double share, double v, double recorded, double allowed, double least, Fit flat) {
+    double rest = share * Math.exp(-(flat.rss - least) / (2 * v));
+    odds.total += rest;
+    odds.bad += rest * tails(recorded - flat.truth, Math.sqrt(v / n), allowed);
+    double soon = Math.pow((t[n - 1] - t[0]) / WATCH_S, 1.5);
+    for (int s = 0; s < fits.length; s++) {
+      Fit fit = fits[s];
+      double se = Math.sqrt(v / fit.gSquares);
+      if (allowed < DETECTABLE_SIGMAS * se * soon && Math.abs(fit.left) < 2.5 * se) {
+        continue;
+      }
+      double occam = Math.min(1, 2.5 * se / (PRIOR_WIDTH * allowed));
+      double weight =
+          share * SHAPES.get(s).prior() * occam * Math.exp(-(fit.rss - least) / (2 * v));
+      double truthError = Math.sqrt(v / n + fit.gMean * fit.gMean * se * se);
+      odds.total += weight;
+      odds.moving += weight;
+      odds.bad += weight * tails(recorded - fit.truth, truthError, allowed);
+      odds.uptake += SHAPES.get(s) instanceof Shape.Uptake ? weight : 0;
+    }
+  }
+
+  /** Sums over kinds of noise and shapes. */
+  private static final class Odds {
+    private double total;
+    private double bad;
+    private double moving;
+    private double uptake;
   }
 
   private double mean(int a) {
@@ -225,7 +242,10 @@ final class Judge {
 
   private static double tails(double error, double se, double allowed) {
     double s = Math.max(se, 1e-6);
-    return NORMAL.survivalProbability((allowed - error) / s)
-        + NORMAL.survivalProbability((allowed + error) / s);
+    return tail((allowed - error) / s) + tail((allowed + error) / s);
+  }
+
+  private static double tail(double z) {
+    return z > 9 ? 0 : NORMAL.survivalProbability(z);
   }
 }

@@ -1,38 +1,80 @@
 package org.siltbench.balance.stable;
 
-/**
- * How much the means of blocks scatter, as far as a fit over many of them is concerned: a variance
- * per block that stands for white noise, slow draughts and rounding together.
- *
- * @param reading standard deviation of single readings, divisions
- * @param block effective variance of one block, divisions squared
- */
-record Noise(double reading, double block) {
+import java.util.ArrayList;
+import java.util.List;
 
+/**
+ * Weighs kinds of noise by how well they explain the residuals of a fit: white noise, and white
+ * noise with a draught of some strength and memory (an Ornstein-Uhlenbeck process seen block by
+ * block, whose likelihood a Kalman filter gives). Each kind says what variance of one block a fit
+ * over many of them must reckon with.
+ */
+final class Noise {
+
+  static final int MOST = 128;
   private static final double ROUNDING = 1 / Math.sqrt(12);
-  private static final double PRIOR_BLOCKS = 6;
-  private static final double PRIOR_CORRELATION = 0.75;
-  private static final double MOST_CORRELATION = 0.9;
+  private static final double[] MEMORY_S = {0.3, 1, 2, 4};
+  private static final double[] SLOW_SHARE = {0.35, 0.7, 0.95};
+  private static final double WHITE_PRIOR = 0.5;
+  private static final double NEGLIGIBLE = 1e-7;
+  private static final double NEIGHBOUR_SHARE = 0.6;
+
+  private final List<Kind> kinds = new ArrayList<>();
+  private final double[] weight;
+  private final double[] variance;
+  private double reading;
+
+  Noise() {
+    kinds.add(new Kind(0, 0, WHITE_PRIOR));
+    double prior = (1 - WHITE_PRIOR) / (MEMORY_S.length * SLOW_SHARE.length);
+    for (double memory : MEMORY_S) {
+      for (double share : SLOW_SHARE) {
+        kinds.add(new Kind(share, Math.exp(-Blocks.SPAN_S / memory), prior));
+      }
+    }
+    weight = new double[kinds.size()];
+    variance = new double[kinds.size()];
+  }
 
   /**
-   * From the residuals of a fit.
+   * Weighs all kinds.
    *
+   * @param residuals of the best fit, block by block
    * @param neighbour variance of one reading from neighbouring differences
    * @param perBlock readings in a block
    */
-  static Noise of(double[] residuals, int n, int parameters, double neighbour, double perBlock) {
-    double sum = 0;
-    double lagged = 0;
-    for (int i = 0; i < n; i++) {
-      sum += residuals[i] * residuals[i];
-      lagged += i == 0 ? 0 : residuals[i] * residuals[i - 1];
-    }
+  void weigh(double[] residuals, int n, double neighbour, double perBlock) {
     double white = neighbour / perBlock;
-    double spread = Math.max(sum / (n - parameters), 0.5 * white);
-    double effective = spread * inflation(n, sum > 0 ? lagged / sum : 0, white, spread);
     double floor = ROUNDING * Math.exp(-2 * Math.PI * Math.PI * dither(neighbour));
-    double reading = Math.sqrt(Math.max(neighbour, neighbour * (1 - 1 / perBlock) + spread));
-    return new Noise(reading, Math.max(effective, floor * floor * n / 2));
+    double best = Double.NEGATIVE_INFINITY;
+    double spread = 1e-12;
+    for (int i = 0; i < n; i++) {
+      spread += residuals[i] * residuals[i];
+    }
+    spread /= Math.max(1, n - 2);
+    for (int k = 0; k < weight.length; k++) {
+      Kind kind = kinds.get(k);
+      double q = Math.max(kind.squares(residuals, n), 1e-12);
+      double v = Math.max(q / (n - 2), NEIGHBOUR_SHARE * white);
+      boolean impossible = kind.share > 0 && (1 - kind.share) * v < NEIGHBOUR_SHARE * white;
+      double log = Math.log(kind.prior) - 0.5 * (kind.logs[n] + n * Math.log(v) + q / v);
+      weight[k] = impossible ? Double.NEGATIVE_INFINITY : log;
+      variance[k] = Math.max(v * kind.longRun() * (1 + 2.0 / n), floor * floor * n / 2);
+      best = Math.max(best, weight[k]);
+    }
+    normalise(best);
+    reading = Math.sqrt(Math.max(neighbour, neighbour * (1 - 1 / perBlock) + spread));
+  }
+
+  private void normalise(double best) {
+    double sum = 0;
+    for (int k = 0; k < weight.length; k++) {
+      weight[k] = Math.exp(weight[k] - best);
+      sum += weight[k];
+    }
+    for (int k = 0; k < weight.length; k++) {
+      weight[k] = weight[k] / sum < NEGLIGIBLE ? 0 : weight[k] / sum;
+    }
   }
 
   /** The variance under the rounding that moves the last digit, as far as it shows. */
@@ -40,17 +82,71 @@ record Noise(double reading, double block) {
     return Math.min(neighbour, Math.max(neighbour - 1.0 / 12, neighbour * neighbour));
   }
 
-  /** Long-run variance of a first-order autoregression over that of one block. */
-  private static double inflation(int n, double lagOne, double white, double spread) {
-    double slow = Math.max(0, Math.min(1, 1 - white / spread));
-    if (slow == 0) {
-      return 1;
+  int kinds() {
+    return weight.length;
+  }
+
+  /** Posterior weight of a kind. */
+  double weight(int kind) {
+    return weight[kind];
+  }
+
+  /** Effective variance of one block under a kind, divisions squared. */
+  double variance(int kind) {
+    return variance[kind];
+  }
+
+  /** Posterior mean of the effective variance of one block. */
+  double variance() {
+    double sum = 0;
+    for (int k = 0; k < weight.length; k++) {
+      sum += weight[k] * variance[k];
     }
-    double unbiased = n > 8 ? (lagOne + 2.0 / n) / (1 - 4.0 / n) : PRIOR_CORRELATION * slow;
-    double seen = Math.max(0, Math.min(MOST_CORRELATION, unbiased / slow));
-    double rho = (n * seen + PRIOR_BLOCKS * PRIOR_CORRELATION) / (n + PRIOR_BLOCKS);
-    double long1 = (1 + rho) / (1 - rho);
-    double lost = Math.max(1.0 / 3, 1 - 2 * slow * long1 / n);
-    return ((1 - slow) + slow * long1) / lost;
+    return sum;
+  }
+
+  /** Standard deviation of single readings, divisions. */
+  double reading() {
+    return reading;
+  }
+
+  /** One kind of noise, with the innovations of its filter worked out beforehand. */
+  private static final class Kind {
+    private final double share;
+    private final double keep;
+    private final double prior;
+    private final double[] scale = new double[MOST];
+    private final double[] gain = new double[MOST];
+    private final double[] logs = new double[MOST + 1];
+
+    Kind(double share, double keep, double prior) {
+      this.share = share;
+      this.keep = keep;
+      this.prior = prior;
+      double p = share;
+      for (int i = 0; i < MOST; i++) {
+        scale[i] = p + 1 - share;
+        gain[i] = p / scale[i];
+        logs[i + 1] = logs[i] + Math.log(scale[i]);
+        p = keep * keep * (p - gain[i] * p) + share * (1 - keep * keep);
+      }
+    }
+
+    /** Sum of squared standardised innovations, for noise of unit variance. */
+    double squares(double[] residuals, int n) {
+      double sum = 0;
+      double expected = 0;
+      for (int i = 0; i < n; i++) {
+        double innovation = residuals[i] - expected;
+        sum += innovation * innovation / scale[i];
+        expected = keep * (expected + gain[i] * innovation);
+      }
+      return sum;
+    }
+
+    /** Long-run variance of a block mean over its variance. */
+    double longRun() {
+      return 1 - share + share * (1 + keep) / (1 - keep);
+    }
   }
 }

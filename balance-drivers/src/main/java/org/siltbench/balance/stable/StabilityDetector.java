@@ -22,6 +22,7 @@ public final class StabilityDetector {
   private static final double LEAST_WATCH_S = 3;
   private static final int LEAST_BLOCKS = 6;
   private static final double ACCEPTED = 1e-5;
+  private static final double MOST_NOISE = 50;
   private static final int EVIDENCE = 2048;
 
   private final StabilitySettings settings;
@@ -120,7 +121,7 @@ public final class StabilityDetector {
   }
 
   private Verdict watch() {
-    int from = stretch.start();
+    int from = Tail.end(blocks, stretch.start());
     if (!longEnough(from)) {
       return jumped(from)
           ? new Verdict.Disturbed("the value jumped after it had come to rest")
@@ -129,10 +130,13 @@ public final class StabilityDetector {
     rested = blocks.time(from);
     Judge.Opinion opinion = judge.judge(blocks, from, moments(), tolerance());
     double gain = gainMg(opinion);
-    if (gain > settings.moistureAllowance().milligrams() || opinion.wrong() > 0.5) {
+    boolean drifts = opinion.wrong() > 0.5 && Math.abs(opinion.slope()) > 4 * opinion.slopeError();
+    if (gain > settings.moistureAllowance().milligrams() || drifts) {
       return moving(opinion, gain);
     }
-    return opinion.wrong() < ACCEPTED ? new Verdict.Stable(stable(opinion, gain)) : glimpse();
+    return opinion.wrong() < ACCEPTED && opinion.reading() < MOST_NOISE
+        ? new Verdict.Stable(stable(opinion, gain))
+        : glimpse();
   }
 
   private boolean longEnough(int from) {
