@@ -55,4 +55,28 @@ public record BlankRule(
       throw new IllegalArgumentException("a blank rule has a number out of range");
     }
   }
+
+  /**
+   * True when a blank is out of limits: its size reaches or passes a limit, whatever its sign.
+   *
+   * @param residue post less pre, signed
+   * @param mgPerL as a concentration in mg/L, or null where there is no volume
+   */
+  public boolean isHigh(Mass residue, @Nullable Double mgPerL) {
+    boolean heavy = limit != null && residue.abs().compareTo(limit) >= 0;
+    boolean dense = limitMgPerL != null && mgPerL != null && Math.abs(mgPerL) >= limitMgPerL;
+    return heavy || dense;
+  }
+
+  /**
+   * How many blanks of the kind so many samples need.
+   *
+   * @param samples samples in all
+   * @param batchSize samples in one analytical batch
+   * @return 0 where blanks are not looked at or there is no sample
+   */
+  public long needed(long samples, int batchSize) {
+    long batches = (samples + batchSize - 1) / batchSize;
+    return use == Use.NONE ? 0 : batches * minCount;
+  }
 }

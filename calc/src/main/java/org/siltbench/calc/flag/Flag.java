@@ -54,10 +54,14 @@ public enum Flag {
       "whole-departure",
       Level.WARNING,
       "A whole bottle under a method for aliquots: a departure from the method."),
-  NOT_LINEAR(
-      "not-linear",
+  BY_DISTRIBUTIONS(
+      "by-distributions",
       Level.NOTE,
-      "The volume is too uncertain for first-order propagation; use distributions."),
+      "The volume is too uncertain for the first order: U is half the interval by distributions."),
+  VOLUME_DOUBTFUL(
+      "volume-doubtful",
+      Level.WARNING,
+      "The volume is uncertain by more than a quarter: no interval can be trusted."),
   FEW_DOF("few-dof", Level.NOTE, "The uncertainty rests on few observations; k is large."),
 
   // What the batch shows.

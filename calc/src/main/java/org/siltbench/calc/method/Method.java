@@ -30,7 +30,7 @@ public record Method(
     SampleRule sample,
     UncertaintyInputs uncertainty,
     ReportRule report,
-    DuplicateRule duplicates,
+    DuplicateTerms duplicates,
     @Nullable Ignition ignition) {
 
   /**

@@ -174,8 +174,8 @@ final class MethodReader {
         values.number("report_limit_mg_l", 0, 1e9, "mg/L"));
   }
 
-  private DuplicateRule duplicates() {
-    return new DuplicateRule(
+  private DuplicateTerms duplicates() {
+    return new DuplicateTerms(
         values.whole("duplicate_every", 0, 10_000),
         values.numberOrNone("duplicate_limit_pct", 0.001, 200, "%"),
         values.number("duplicate_low_factor", 0, 1000, "reporting limits"));

@@ -1,0 +1,11 @@
+package org.siltbench.calc.result;
+
+import java.util.function.Consumer;
+
+/** A table of rows that can be read several times, the same each time. */
+@FunctionalInterface
+public interface RowSource {
+
+  /** Hands each row, in order, to a reader. */
+  void forEach(Consumer<InputRow> reader);
+}
