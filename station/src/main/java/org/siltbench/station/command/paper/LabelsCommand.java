@@ -18,6 +18,7 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
+import org.siltbench.station.command.weigh.ConstancyNote;
 import org.siltbench.station.command.weigh.PrintText;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.work.batch.Batches;
@@ -97,6 +98,11 @@ final class LabelsCommand implements Task {
               startAt,
               slip);
       String to = print(bench, run);
+      ConstancyNote.tell(
+          session,
+          bench,
+          ready.stream().map(BagLabels.Ready::filter).toList(),
+          session.methods().inForce(bench.register(), state.method()));
       labels.record(ready, stock.name(), to, slip ? 2 : 1);
       tell(session, state, ready, to);
       return 0;

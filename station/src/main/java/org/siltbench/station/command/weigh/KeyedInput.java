@@ -135,9 +135,7 @@ final class KeyedInput {
 
   private int finish() {
     PrePlan plan = PrePlan.of(bench.register(), batch, method);
-    PreWeighReport report =
-        new PreWeighReport(
-            done, List.of(), List.of(), plan.due().size() + plan.waiting().size(), "");
+    PreWeighReport report = new PreWeighReport(done, List.of(), List.of(), plan.due().size(), "");
     session.document(new LinkedHashMap<>(PreWeighText.document(batch, report)));
     return PreWeighText.close(session, batch, report);
   }

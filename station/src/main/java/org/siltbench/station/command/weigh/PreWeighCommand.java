@@ -11,6 +11,7 @@ import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
 import org.siltbench.station.life.BatchState;
+import org.siltbench.station.life.Filters;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.lot.MassWindow;
@@ -19,6 +20,7 @@ import org.siltbench.station.work.preweigh.PreWeighReport;
 import org.siltbench.station.work.preweigh.PreWeighRun;
 import org.siltbench.station.work.preweigh.PreWeighSettings;
 import org.siltbench.station.work.weigh.Pans;
+import org.siltbench.station.work.weigh.Patience;
 import org.siltbench.station.work.weigh.Scale;
 import picocli.CommandLine.Option;
 
@@ -123,14 +125,14 @@ final class PreWeighCommand implements Task {
             spec,
             session.balances(),
             all,
-            org.siltbench.station.work.weigh.Patience.USUAL.endingAfter(Times.span(giveUp)),
+            Patience.USUAL.endingAfter(Times.span(giveUp)),
             lines)) {
       PreWeighSettings settings =
           new PreWeighSettings(method, scale.name(), count, repeat, window(), check);
       PreWeighRun run =
           new PreWeighRun(
               bench, state, scale.pan(), settings, after(session, bench, state, method), lines);
-      return finish(session, state, run);
+      return finish(session, bench, state, method, run);
     }
   }
 
@@ -148,7 +150,8 @@ final class PreWeighCommand implements Task {
         : after;
   }
 
-  private static int finish(Session session, BatchState state, PreWeighRun run)
+  private static int finish(
+      Session session, Bench bench, BatchState state, Method method, PreWeighRun run)
       throws InterruptedException {
     PreWeighReport report;
     try {
@@ -158,6 +161,13 @@ final class PreWeighCommand implements Task {
       throw e;
     }
     session.document(PreWeighText.document(state, report));
+    ConstancyNote.tell(
+        session,
+        bench,
+        Filters.ofBatch(bench.register(), state.code()).stream()
+            .filter(f -> !f.pre().isEmpty())
+            .toList(),
+        method);
     return PreWeighText.close(session, state, report);
   }
 

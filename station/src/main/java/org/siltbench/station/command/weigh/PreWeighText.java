@@ -56,7 +56,7 @@ final class PreWeighText {
         report.weighings().size()
             + " weighed; batch "
             + batch.name()
-            + (report.left() == 0 ? " is done." : " has " + report.left() + " left."));
+            + (report.left() == 0 ? " has no more to weigh." : " has " + report.left() + " left."));
     return 0;
   }
 }

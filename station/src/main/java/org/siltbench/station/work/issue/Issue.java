@@ -67,7 +67,7 @@ public final class Issue {
         Filters.ofBatch(register, batch.code()).stream()
             .filter(filter -> filter.status() == Status.PRE_WEIGHED)
             .filter(filter -> !Life.BENCH_ROLES.contains(filter.role()))
-            .filter(filter -> PrePlan.isConstant(filter, method))
+            .filter(filter -> PrePlan.isUsable(filter, method))
             .map(FilterState::id)
             .toList();
     if (ready.isEmpty()) {
@@ -82,7 +82,7 @@ public final class Issue {
   private void requireReady(RegisterView register, String id, Method method) {
     FilterState filter = ofBatch(register, id);
     Life.require(id, filter.status(), Act.ISSUE, filter.role());
-    if (!PrePlan.isConstant(filter, method)) {
+    if (!PrePlan.isUsable(filter, method)) {
       throw new Problem.Refused(
           "The mass of filter " + id + " is not constant yet.",
           "Nothing was recorded.",

@@ -34,7 +34,8 @@ public final class BagLabels {
   }
 
   /** A label ready to print. */
-  public record Ready(FilterState filter, BagLabel label, String grams, boolean reprint) {}
+  public record Ready(
+      FilterState filter, BagLabel label, String grams, String constancy, boolean reprint) {}
 
   /**
    * The labels of the batch.
@@ -45,7 +46,7 @@ public final class BagLabels {
   public List<Ready> due(boolean all) {
     List<Ready> out = new ArrayList<>();
     for (FilterState filter : Filters.ofBatch(bench.register(), batch.code())) {
-      boolean ready = PrePlan.isConstant(filter, method) && allowed(filter);
+      boolean ready = PrePlan.isUsable(filter, method) && allowed(filter);
       if (ready && (all || revision(filter) > filter.labelRevision())) {
         out.add(of(filter));
       }
@@ -66,7 +67,7 @@ public final class BagLabels {
   public Ready of(String id) {
     FilterState filter = Filters.require(bench.register(), id);
     Life.require(id, filter.status(), Act.LABEL, filter.role());
-    if (!PrePlan.isConstant(filter, method)) {
+    if (!PrePlan.isUsable(filter, method)) {
       throw new Problem.Refused(
           "The mass of filter " + id + " is not constant yet.",
           "No label was printed.",
@@ -89,7 +90,12 @@ public final class BagLabels {
             false,
             batch.name(),
             bench.practice());
-    return new Ready(filter, label, mass.digits(), filter.labelRevision() >= revision);
+    return new Ready(
+        filter,
+        label,
+        mass.digits(),
+        PrePlan.constancy(filter, method).word(),
+        filter.labelRevision() >= revision);
   }
 
   private static String code(FilterState filter, Weighed mass, int revision) {
@@ -134,6 +140,7 @@ public final class BagLabels {
         .put("media", media)
         .put("to", to)
         .put("copies", copies)
+        .put("constancy", one.constancy())
         .put("why", now.labelRevision() >= one.label().revision() ? "reprint" : "first")
         .draft("label.printed");
   }

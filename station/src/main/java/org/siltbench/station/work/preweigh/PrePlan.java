@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.life.About;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
@@ -69,6 +70,46 @@ public record PrePlan(List<Turn> due, List<FilterState> waiting, List<FilterStat
   public static boolean isConstant(FilterState filter, Method method) {
     boolean once = method.constancy().preRule() == null;
     return !filter.pre().isEmpty() && (once || verdict(filter, method).isConstant());
+  }
+
+  /**
+   * True if the clean filter's mass may be used: weighed once and not tested, or constant; false
+   * where its own weighings say that it is not dry.
+   */
+  public static boolean isUsable(FilterState filter, Method method) {
+    return constancy(filter, method) != ConstantVerdict.Kind.DRY_AGAIN && !filter.pre().isEmpty();
+  }
+
+  /** The word for the clean filter's masses; not tested where the method has no rule. */
+  public static ConstantVerdict.Kind constancy(FilterState filter, Method method) {
+    return verdict(filter, method).kind();
+  }
+
+  /**
+   * The filters whose one mass has nothing to show that it is constant, though the method asks for
+   * it: neither they nor any other filter of their lot were dried and weighed again with no more
+   * change than the rule allows.
+   */
+  public static List<FilterState> unproven(
+      RegisterView register, List<FilterState> filters, Method method) {
+    if (method.constancy().preRule() == null) {
+      return List.of();
+    }
+    return filters.stream()
+        .filter(filter -> !isConstant(filter, method))
+        .filter(filter -> !lotProven(register, filter.lot(), method))
+        .toList();
+  }
+
+  /** True if some filter of the lot met the rule and none broke it. */
+  public static boolean lotProven(RegisterView register, String lot, Method method) {
+    List<ConstantVerdict.Kind> kinds =
+        register.list(About.BATCH, lot, "").stream()
+            .flatMap(row -> Filters.ofBatch(register, row.subject().id()).stream())
+            .map(filter -> constancy(filter, method))
+            .toList();
+    return kinds.contains(ConstantVerdict.Kind.CONSTANT)
+        && !kinds.contains(ConstantVerdict.Kind.DRY_AGAIN);
   }
 
   /** The verdict over the clean filter's masses. */

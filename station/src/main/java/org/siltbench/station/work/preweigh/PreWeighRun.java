@@ -71,7 +71,7 @@ public final class PreWeighRun {
   /** Weighs until the count is reached, the batch is done, or a rule stops it. */
   public PreWeighReport run() throws InterruptedException {
     if (plan().due().isEmpty()) {
-      return report(nothingDue());
+      return report("");
     }
     String stopped = opening();
     while (stopped.isEmpty() && weighings.size() < settings.count()) {
@@ -90,15 +90,6 @@ public final class PreWeighRun {
 
   private PrePlan plan() {
     return PrePlan.of(bench.register(), batch, settings.method());
-  }
-
-  private String nothingDue() {
-    PrePlan plan = plan();
-    return plan.waiting().isEmpty()
-        ? ""
-        : plan.waiting().size()
-            + " filters are not constant yet and have not been dried since they were weighed."
-            + " Dry and cool them first: siltbench dry start --purpose pre.";
   }
 
   private String opening() throws InterruptedException {
@@ -259,7 +250,6 @@ public final class PreWeighRun {
 
   private PreWeighReport report(String stopped) {
     PrePlan plan = plan();
-    return new PreWeighReport(
-        weighings, repeats, refused, plan.due().size() + plan.waiting().size(), stopped);
+    return new PreWeighReport(weighings, repeats, refused, plan.due().size(), stopped);
   }
 }
