@@ -35,7 +35,7 @@ public final class Main {
   }
 
   /** All commands that are on the class path, by name. */
-  static List<CommandEntry> offered() {
+  public static List<CommandEntry> offered() {
     List<CommandEntry> all = new ArrayList<>();
     for (CommandProvider provider : ServiceLoader.load(CommandProvider.class)) {
       all.addAll(provider.commands());
