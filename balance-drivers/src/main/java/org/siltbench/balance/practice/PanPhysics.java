@@ -13,6 +13,7 @@ public final class PanPhysics {
 
   private static final double LONGEST_STEP = 0.05;
   private static final double SETTLED_AFTER = 60;
+  private static final double LEAST_REACH = 1.2;
 
   private final Room room;
   private final RandomGenerator random;
@@ -24,6 +25,7 @@ public final class PanPhysics {
   private double phase;
   private double creepSince;
   private double creepMg;
+  private double disturbedFrom;
   private double disturbedUntil;
   private double disturbanceMg;
   private boolean doorOpen;
@@ -37,24 +39,26 @@ public final class PanPhysics {
     this.phase = random.nextDouble() * 2 * Math.PI;
   }
 
-  /** Lays a load on, now: the hand needs a moment and the pan bounces. */
+  /** Lays a load on: the hand needs a moment to reach the pan, and the pan bounces. */
   public void put(Load load) {
-    loads.add(new OnPan(load, now, 0.3 + 1.2 * random.nextDouble(), 2 * random.nextDouble() - 1));
-    creepSince = now;
+    double reach = LEAST_REACH + random.nextDouble();
+    double touch = now + reach;
+    loads.add(new OnPan(load, touch, 0.3 + 1.2 * random.nextDouble(), 2 * random.nextDouble() - 1));
+    creepSince = touch;
     creepMg = room.creepMg() * (2 * random.nextDouble() - 1);
-    disturb(0.3 + 0.6 * random.nextDouble(), 50 * room.stepMg());
+    disturb(reach, 0.3 + 0.6 * random.nextDouble(), 50 * room.stepMg());
   }
 
   /** Takes everything off, now. */
   public void takeOff() {
     loads.clear();
     creepMg = 0;
-    disturb(0.3 + 0.6 * random.nextDouble(), 50 * room.stepMg());
+    disturb(0, 0.3 + 0.6 * random.nextDouble(), 50 * room.stepMg());
   }
 
   /** A touch of the tweezers: a push of up to 500 steps for up to a second and a half. */
   public void touch() {
-    disturb(0.4 + 1.1 * random.nextDouble(), 500 * room.stepMg());
+    disturb(0, 0.4 + 1.1 * random.nextDouble(), 500 * room.stepMg());
   }
 
   /** A door that stands open brings a draught and makes charges jump. */
@@ -65,8 +69,9 @@ public final class PanPhysics {
     }
   }
 
-  private void disturb(double seconds, double upToMg) {
-    disturbedUntil = now + seconds;
+  private void disturb(double after, double seconds, double upToMg) {
+    disturbedFrom = now + after;
+    disturbedUntil = disturbedFrom + seconds;
     disturbanceMg = upToMg * (2 * random.nextDouble() - 1);
   }
 
@@ -97,7 +102,7 @@ public final class PanPhysics {
   }
 
   private double pull() {
-    double sum = now < disturbedUntil ? disturbanceMg : 0;
+    double sum = now >= disturbedFrom && now < disturbedUntil ? disturbanceMg : 0;
     for (OnPan load : loads) {
       sum += load.pull(now);
     }
@@ -106,7 +111,7 @@ public final class PanPhysics {
 
   /** What the balance would show without noise, draught and vibration: the carrier. */
   public double carrier() {
-    double creep = creepMg == 0 ? 0 : creepMg * Math.log1p((now - creepSince) / 5);
+    double creep = creepMg == 0 ? 0 : creepMg * Math.log1p(Math.max(0, now - creepSince) / 5);
     return response.value() + creep + zeroDrift;
   }
 
@@ -145,6 +150,9 @@ public final class PanPhysics {
 
     double pull(double now) {
       double t = now - since;
+      if (t < 0) {
+        return 0;
+      }
       double mass = load.mass().milligrams();
       double laid = t < placing ? mass * (t / placing) * (1 + 0.3 * share) : mass;
       double warm = load.warmMg() * Math.exp(-t / load.warmSeconds());

@@ -95,7 +95,7 @@ public final class HandsFreePan implements PanCycle {
       Mass off = zero.offset();
       if (!zero.within(off)) {
         complain(off);
-      } else {
+      } else if (zero.settled()) {
         zero.settle();
         step = Step.READY;
         out.add(new PanEvent.Ready(zero.level()));
@@ -119,7 +119,7 @@ public final class HandsFreePan implements PanCycle {
     if (zero.atRest() && !zero.within(zero.offset())) {
       step = Step.SEEKING_EMPTY;
       complain(zero.offset());
-    } else if (zero.atRest()) {
+    } else if (zero.settled()) {
       zero.settle();
     }
   }

@@ -40,6 +40,11 @@ final class ZeroWatch {
     return display.calm(settings.zeroLimit());
   }
 
+  /** True if the value shown can stand for the pan without a filter. */
+  boolean settled() {
+    return display.settled(settings.zeroLimit());
+  }
+
   /** How far the display is off where it should be; a dish that stays sets its own place. */
   Mass offset() {
     Mass shown = display.shown();

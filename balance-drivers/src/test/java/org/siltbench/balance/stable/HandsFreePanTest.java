@@ -17,13 +17,24 @@ class HandsFreePanTest {
 
   @Test
   void aFilterIsAcceptedOnceBetweenTwoSightsOfTheEmptyPan() {
-    pan.show(3, 0).put(30, 0, 112.34).put(4, 112.34, 0).put(30, 0, 98.76).put(4, 98.76, 0);
+    pan.show(3, 0).put(30, 0, 112.34).put(6, 112.34, 0).put(30, 0, 98.76).put(6, 98.76, 0);
     var accepted = pan.all(PanEvent.Accepted.class);
     assertEquals(2, accepted.size(), pan::said);
     assertEquals(112.34, accepted.get(0).stable().mass().milligrams(), 0.011);
     assertEquals(98.76, accepted.get(1).stable().mass().milligrams(), 0.011);
     assertEquals(2, pan.count(PanEvent.Unloaded.class));
     assertEquals(3, pan.count(PanEvent.Ready.class));
+  }
+
+  @Test
+  void theTailOfTheLoadBeforeIsNotTakenForTheZero() {
+    for (int i = 0; i < 20; i++) {
+      Pan quick = new Pan(FILTERS, 100 + i);
+      quick.show(3, 0).put(20, 0, 112.34).put(6, 112.34, 0).put(20, 0, 98.76);
+      var accepted = quick.all(PanEvent.Accepted.class);
+      assertEquals(2, accepted.size(), quick::said);
+      assertEquals(98.76, accepted.get(1).net().milligrams(), 0.021);
+    }
   }
 
   @Test
@@ -146,7 +157,7 @@ class HandsFreePanTest {
   @Test
   void aDishThatStaysIsTheLevelUnderTheFilter() {
     Pan dished = new Pan(FILTERS.withDish(PanSettings.Dish.STAYS), 2);
-    dished.show(4, 5_432.10).put(30, 5_432.10, 5_544.44).put(4, 5_544.44, 5_432.12);
+    dished.show(4, 5_432.10).put(30, 5_432.10, 5_544.44).put(6, 5_544.44, 5_432.12);
     var accepted = dished.all(PanEvent.Accepted.class);
     assertEquals(1, accepted.size(), dished::said);
     assertEquals(112.34, accepted.get(0).net().milligrams(), 0.03);
