@@ -30,7 +30,7 @@ class HandsFreePanTest {
   void theTailOfTheLoadBeforeIsNotTakenForTheZero() {
     for (int i = 0; i < 20; i++) {
       Pan quick = new Pan(FILTERS, 100 + i);
-      quick.show(3, 0).put(20, 0, 112.34).put(6, 112.34, 0).put(20, 0, 98.76);
+      quick.show(3, 0).put(30, 0, 112.34).put(6, 112.34, 0).put(30, 0, 98.76);
       var accepted = quick.all(PanEvent.Accepted.class);
       assertEquals(2, accepted.size(), quick::said);
       assertEquals(98.76, accepted.get(1).net().milligrams(), 0.021);
