@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javax.imageio.ImageIO;
+import org.siltbench.labels.code.CodeKind;
 
 /** Programs that are not ours, to judge what we draw. */
 public final class Outside {
@@ -69,5 +70,52 @@ public final class Outside {
       Files.deleteIfExists(png);
       Files.delete(stem);
     }
+  }
+
+  /** What a reader of another house reads in a picture; empty where it reads nothing. */
+  public static String read(CodeKind kind, BufferedImage picture)
+      throws IOException, InterruptedException {
+    Path png = Files.createTempFile("code", ".png");
+    try {
+      ImageIO.write(picture, "png", png.toFile());
+      if (kind == CodeKind.DATA_MATRIX) {
+        return run("dmtxread", "-n", "-N1", "-m", "1500", png).out().strip();
+      }
+      String said = run("zbarimg", "-q", "--raw", png).out();
+      return said.lines().filter(line -> !line.startsWith("Connection")).findFirst().orElse("");
+    } finally {
+      Files.delete(png);
+    }
+  }
+
+  /** Data Matrix as a scanner tries it: as it is, then with ink grown by one dot and by two. */
+  public static String readPatiently(BufferedImage picture)
+      throws IOException, InterruptedException {
+    String read = read(CodeKind.DATA_MATRIX, picture);
+    for (int grow = 1; read.isEmpty() && grow <= 2; grow++) {
+      read = read(CodeKind.DATA_MATRIX, grown(picture, grow));
+    }
+    return read;
+  }
+
+  private static BufferedImage grown(BufferedImage picture, int by) {
+    BufferedImage out =
+        new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_GRAY);
+    for (int y = 0; y < out.getHeight(); y++) {
+      for (int x = 0; x < out.getWidth(); x++) {
+        out.getRaster().setSample(x, y, 0, darkest(picture, x, y, by));
+      }
+    }
+    return out;
+  }
+
+  private static int darkest(BufferedImage picture, int x, int y, int reach) {
+    int darkest = 255;
+    for (int v = Math.max(0, y - reach); v <= Math.min(picture.getHeight() - 1, y + reach); v++) {
+      for (int u = Math.max(0, x - reach); u <= Math.min(picture.getWidth() - 1, x + reach); u++) {
+        darkest = Math.min(darkest, picture.getRaster().getSample(u, v, 0));
+      }
+    }
+    return darkest;
   }
 }

@@ -2,6 +2,7 @@ package org.siltbench.labels.chart;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.siltbench.labels.chart.Mark.Anchor;
 import org.siltbench.labels.chart.Mark.Weight;
@@ -15,11 +16,13 @@ final class Plot {
   private static final double BOTTOM = 8;
   private static final double TICK = 1;
   private static final double SMALL = 6.4;
-  private static final double MM_PER_CHARACTER = 1.25;
+  private static final double MM_PER_CHARACTER = 1.22;
+  private static final double LEVEL_APART = 2.5;
 
   private final double width;
   private final double height;
   private final List<Mark> marks = new ArrayList<>();
+  private final List<Level> levels = new ArrayList<>();
   private Scale values = new Scale(0, 1, 1, 0, 1);
   private Scale across = new Scale(0, 1, 1, 0, 1);
 
@@ -31,6 +34,7 @@ final class Plot {
   }
 
   List<Mark> marks() {
+    nameLevels();
     return List.copyOf(marks);
   }
 
@@ -89,7 +93,21 @@ final class Plot {
   void level(double value, String name, Weight weight, boolean dashed) {
     double y = values.at(value);
     marks.add(new Mark.Line(LEFT, y, width - RIGHT, y, weight, dashed));
-    words(width - RIGHT + 1, y + 0.8, name, SMALL, Anchor.LEFT);
+    levels.add(new Level(y, name));
+  }
+
+  private record Level(double y, String name) {}
+
+  /** Names the levels at the right, from the top, none over another. */
+  private void nameLevels() {
+    double next = TOP;
+    levels.sort(Comparator.comparingDouble(Level::y));
+    for (Level level : levels) {
+      double y = Math.max(level.y() + 0.8, next);
+      words(width - RIGHT + 1, y, level.name(), SMALL, Anchor.LEFT);
+      next = y + LEVEL_APART;
+    }
+    levels.clear();
   }
 
   void join(double x1, double value1, double x2, double value2, boolean dashed) {
@@ -111,10 +129,10 @@ final class Plot {
   void legend(List<String> names, Mark.Shape[] shapes, double dot) {
     double x = width - RIGHT;
     for (int i = names.size() - 1; i >= 0; i--) {
-      words(x, 3, names.get(i), SMALL, Anchor.RIGHT);
-      x -= names.get(i).length() * MM_PER_CHARACTER + 2.5;
-      marks.add(new Mark.Dot(x, 2.2, dot, shapes[i % shapes.length]));
-      x -= 4;
+      x -= names.get(i).length() * MM_PER_CHARACTER;
+      words(x, 3, names.get(i), SMALL, Anchor.LEFT);
+      marks.add(new Mark.Dot(x - 1.8, 2.2, dot, shapes[i % shapes.length]));
+      x -= 6;
     }
   }
 

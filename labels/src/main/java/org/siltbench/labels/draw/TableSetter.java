@@ -9,6 +9,10 @@ import org.apache.pdfbox.pdmodel.documentinterchange.taggedpdf.StandardStructure
 final class TableSetter {
 
   private static final double PAD_X = 1.1;
+
+  /** More room where a left-aligned column follows a right-aligned one. */
+  private static final double PAD_AFTER_RIGHT = 3;
+
   private static final double PAD_Y = 0.9;
   private static final double RULE = 0.35;
   private static final double HAIR = 0.12;
@@ -60,8 +64,7 @@ final class TableSetter {
   }
 
   private List<String> headLines(int column) {
-    return Lines.wrap(
-        paper, table.columns().get(column).head(), Type.COLUMN, widths[column] - 2 * PAD_X);
+    return Lines.wrap(paper, table.columns().get(column).head(), Type.COLUMN, room(column));
   }
 
   private void head(boolean tagged) throws IOException {
@@ -141,10 +144,23 @@ final class TableSetter {
 
   private double start(double x, int column, double w) {
     return switch (table.columns().get(column).align()) {
-      case LEFT -> x + PAD_X;
+      case LEFT -> x + padLeft(column);
       case RIGHT -> x + widths[column] - PAD_X - w;
       case CENTRE -> x + (widths[column] - w) / 2;
     };
+  }
+
+  private double padLeft(int column) {
+    List<Column> columns = table.columns();
+    boolean afterRight =
+        column > 0
+            && columns.get(column).align() == Column.Align.LEFT
+            && columns.get(column - 1).align() == Column.Align.RIGHT;
+    return afterRight && !table.ruled() ? PAD_AFTER_RIGHT : PAD_X;
+  }
+
+  private double room(int column) {
+    return widths[column] - padLeft(column) - PAD_X;
   }
 
   private void uprights(double top, double tall) throws IOException {
@@ -175,7 +191,7 @@ final class TableSetter {
     List<SetLine> out = new ArrayList<>();
     for (Cell.Piece piece : cell.pieces()) {
       Type type = piece.bold() ? Type.CELL_STRONG : Type.CELL;
-      for (String line : Lines.wrap(paper, piece.text(), type, widths[column] - 2 * PAD_X)) {
+      for (String line : Lines.wrap(paper, piece.text(), type, room(column))) {
         out.add(new SetLine(line, type, piece.struck()));
       }
     }

@@ -16,6 +16,28 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 /** One weight of the family, embedded as a subset in one document. */
 final class Typeface {
 
+  /**
+   * Signs that the family lacks, in signs that it has; the minus is an en dash in width and height.
+   */
+  private static final Map<Integer, String> STAND_INS =
+      Map.of(
+          (int) '\u2212',
+          "\u2013",
+          (int) '≤',
+          "<=",
+          (int) '≥',
+          ">=",
+          (int) '≈',
+          "~",
+          (int) '→',
+          "->",
+          (int) '←',
+          "<-",
+          (int) '✓',
+          "yes",
+          (int) '√',
+          "sqrt");
+
   private final PDType0Font font;
   private final TrueTypeFont outlines;
   private final CmapLookup glyphs;
@@ -55,8 +77,15 @@ final class Typeface {
         .codePoints()
         .map(c -> Character.isISOControl(c) ? ' ' : c)
         .filter(c -> Character.getType(c) != Character.FORMAT)
-        .forEach(c -> out.appendCodePoint(glyphs.getGlyphId(c) != 0 ? c : '?'));
+        .forEach(c -> out.append(settable(c)));
     return out.toString();
+  }
+
+  private String settable(int c) {
+    if (glyphs.getGlyphId(c) != 0) {
+      return Character.toString(c);
+    }
+    return STAND_INS.getOrDefault(c, "?");
   }
 
   private static boolean isPlain(String text) {

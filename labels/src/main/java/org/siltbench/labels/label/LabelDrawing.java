@@ -25,6 +25,7 @@ public final class LabelDrawing {
   private static final Type ID = new Type(true, 9, Ink.BLACK);
   private static final double BOX_LINE = 0.2;
   private static final double LEAST_SMALL = 4.6;
+  private static final double NARROW = 18;
 
   private final Paper paper;
   private final LabelRun run;
@@ -168,7 +169,7 @@ public final class LabelDrawing {
     String revision = "rev " + label.revision();
     String words = slip ? "SLIP" : RoleWords.of(label.role(), label.duplicate());
     if (!words.isEmpty()) {
-      band(page, x, top, w, plan, words, revision);
+      band(page, x, top, w, plan, words, w < NARROW ? "r" + label.revision() : revision);
       return;
     }
     Type small = fitted(label.batch() + "   " + revision, w, plan, new Type(false, 6, Ink.BLACK));
@@ -184,7 +185,7 @@ public final class LabelDrawing {
     double tall = plan.bandHeight();
     page.box(x, top, w, tall, Ink.BLACK);
     double inset = Math.min(0.8, w / 20);
-    String both = right.isEmpty() ? words : words + "  " + right;
+    String both = right.isEmpty() ? words : words + "   " + right;
     Type type = fitted(both, w - 2 * inset, plan, new Type(true, 6, Ink.WHITE));
     double base = top + tall / 2 + type.capital() / 2;
     page.text(x + inset, base, words, type);

@@ -70,7 +70,7 @@ record LabelPlan(
   private static @Nullable LabelPlan withRows(
       Need need, double width, double height, List<List<WriteIn>> fields) {
     int rows = fields.size();
-    double good = Math.min(WriteIn.MOST_PITCH, Math.max(WriteIn.GOOD_PITCH, 0.55 * height / rows));
+    double good = WriteIn.goodPitch(rows, height);
     for (double pitch = good; pitch > WriteIn.LEAST_PITCH - 0.01; pitch -= 0.25) {
       LabelPlan plan = inZone(need, width, height - GAP - rows * pitch, fields);
       if (plan != null) {

@@ -65,6 +65,12 @@ enum WriteIn {
     return Math.min(most, (int) (0.58 * height / LEAST_PITCH + 0.1));
   }
 
+  /** A comfortable height for a number of rows on a label of a height. */
+  static double goodPitch(int rows, double height) {
+    double share = rows == 1 ? 0 : 0.55 * height / rows;
+    return Math.min(MOST_PITCH, Math.max(GOOD_PITCH, share));
+  }
+
   private static List<WriteIn> ranked(int keep) {
     List<WriteIn> out = new ArrayList<>(List.of(values()));
     out.removeIf(field -> field.rank > keep);

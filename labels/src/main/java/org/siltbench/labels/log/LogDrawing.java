@@ -53,16 +53,16 @@ public final class LogDrawing {
     Table table =
         Table.toRead(
             Column.left("entry", 15),
-            Column.left("time", 26),
-            Column.left("filter", 21),
-            Column.left("status", 14),
-            Column.right("zero", 18),
-            Column.right("reading", 19),
-            Column.left("operator", 18),
-            Column.left("balance", 18),
-            Column.left("room", 34),
-            Column.left("balance check", 25),
-            Column.left("note", 40));
+            Column.left("time", 27),
+            Column.left("filter", 20),
+            Column.left("status", 12),
+            Column.right("zero", 15),
+            Column.right("reading", 17),
+            Column.left("operator", 25),
+            Column.left("balance", 24),
+            Column.left("room", 35),
+            Column.left("balance check", 21),
+            Column.left("note", 33));
     for (LogSheet.Line line : log.lines()) {
       table.row(
           Cell.of(line.entry()),

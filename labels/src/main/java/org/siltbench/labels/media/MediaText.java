@@ -72,8 +72,8 @@ public final class MediaText {
   }
 
   private Media media() {
-    double[] label = lengths("label", 2, null);
     boolean roll = form() == Form.ROLL;
+    double[] label = lengths("label", 2, null);
     double[] page = lengths("page", 2, roll ? label : null);
     double[] grid = lengths("grid", 2, roll ? NO_SCALE : null);
     double[] first = lengths("first", 2, roll ? NO_MOVE : null);

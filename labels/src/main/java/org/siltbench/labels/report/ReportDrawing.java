@@ -13,8 +13,8 @@ import org.siltbench.labels.draw.Type;
 /** Draws the test report. */
 public final class ReportDrawing {
 
-  private static final double CHART = 66;
-  private static final double CONTROL = 46;
+  private static final double CHART = 60;
+  private static final double CONTROL = 42;
 
   private ReportDrawing() {}
 

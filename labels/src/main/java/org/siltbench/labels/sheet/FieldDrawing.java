@@ -83,10 +83,14 @@ public final class FieldDrawing {
     Arrays.fill(cells, Cell.EMPTY);
     cells[0] = Cell.of(Integer.toString(line.order()));
     cells[1] = words.isEmpty() ? Cell.strong(line.id()) : Cell.over(line.id(), words);
-    cells[2] = Cell.of(line.site());
-    cells[3] = Cell.of(line.planned());
+    cells[2] = site(line);
     cells[6] = Cell.of(sheet.wholeBottle() ? "whole" : "");
     return cells;
+  }
+
+  private static Cell site(FieldSheet.Line line) {
+    String planned = line.planned().isEmpty() ? "" : "plan " + line.planned();
+    return Cell.of(String.join("\n", line.site(), planned).strip());
   }
 
   private static void steps(Flow flow, FieldSheet sheet) throws IOException {
