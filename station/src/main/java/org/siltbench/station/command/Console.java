@@ -1,11 +1,14 @@
 package org.siltbench.station.command;
 
 import java.io.BufferedReader;
+import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintStream;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
@@ -54,6 +57,11 @@ public final class Console {
     out.flush();
   }
 
+  /** Standard output for a long stream of facts; flush it at the end, do not close it. */
+  public Writer writer() {
+    return new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), 1 << 16);
+  }
+
   /** A message to the person, on standard error. */
   public void message(String line) {
     err.println(line);
@@ -88,6 +96,11 @@ public final class Console {
     }
     int end = line.length();
     return end > 0 && line.charAt(end - 1) == '\r' ? line.substring(0, end - 1) : line.toString();
+  }
+
+  /** The next line if it is there already, else null: for what is left when the work stops. */
+  public @Nullable String readyLine() throws IOException {
+    return in.ready() ? readLine() : null;
   }
 
   /** Asks the terminal for a secret without showing it; empty where there is no terminal. */

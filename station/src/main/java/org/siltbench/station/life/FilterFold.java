@@ -3,6 +3,7 @@ package org.siltbench.station.life;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.siltbench.calc.constant.ConstantRule;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.FilterState.Oddity;
@@ -131,14 +132,28 @@ public final class FilterFold {
     if (read.isEmpty()) {
       return;
     }
-    Weighed weighed = read.get();
-    weighings.add(weighed);
+    weighings.add(read.get());
+    Weighed weighed = judged(data);
     if (!weighed.purpose().equals("lot")) {
       step(entry, actOf(weighed));
     }
     if (weighed.post() && weighed.forResult() && weighed.verdict().equals("constant")) {
       step(entry, Act.PROVE);
     }
+  }
+
+  /** The newest weighing with its verdict made anew, so that it follows earlier corrections. */
+  private Weighed judged(Fields data) {
+    Weighed last = weighings.get(weighings.size() - 1);
+    Optional<ConstantRule> rule = VerdictRule.rule(data);
+    if (rule.isEmpty() || !last.post() || !last.forResult()) {
+      return last;
+    }
+    FilterState now = state();
+    List<Weighed> series = Series.onePerCycle(now.isIgnition(last) ? now.ignited() : now.post());
+    Weighed judged = last.withVerdict(VerdictRule.verdict(rule.get(), data, series, now.preMass()));
+    weighings.set(weighings.size() - 1, judged);
+    return judged;
   }
 
   private static Act actOf(Weighed weighed) {

@@ -86,6 +86,10 @@ public record FilterState(
         .toList();
   }
 
+  boolean isIgnition(Weighed weighed) {
+    return isIgnition(weighed.cycle());
+  }
+
   private boolean isIgnition(String cycle) {
     return stays.stream().anyMatch(s -> s.cycle().equals(cycle) && s.purpose().equals("ignition"));
   }

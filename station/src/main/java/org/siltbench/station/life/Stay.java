@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param out when it left the oven
  * @param cooledUntil not to be weighed before
  * @param usefulUntil not to be weighed after
+ * @param inRange false where the oven was seen outside the method's range
  */
 public record Stay(
     String cycle,
@@ -21,7 +22,8 @@ public record Stay(
     OffsetDateTime in,
     Optional<OffsetDateTime> out,
     Optional<OffsetDateTime> cooledUntil,
-    Optional<OffsetDateTime> usefulUntil) {
+    Optional<OffsetDateTime> usefulUntil,
+    boolean inRange) {
 
   /** True while it is in the oven. */
   public boolean open() {

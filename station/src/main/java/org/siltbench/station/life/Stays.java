@@ -23,7 +23,8 @@ final class Stays {
         data.time("in").orElse(entry.at()),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        true);
   }
 
   static Stay ended(Stay stay, Entry entry, Fields data) {
@@ -34,7 +35,8 @@ final class Stays {
         stay.in(),
         Optional.of(data.time("out").orElse(entry.at())),
         data.time("cooled_until"),
-        data.time("useful_until"));
+        data.time("useful_until"),
+        !data.text("in_range").equals("false"));
   }
 
   static Act actOf(Stay stay) {

@@ -21,7 +21,7 @@ import org.siltbench.station.ledger.EntryRef;
  * @param observed false where it was stated afterwards, for good
  * @param at when it was weighed
  * @param by who weighed
- * @param verdict the word of the rule when it was recorded, or empty
+ * @param verdict the word of the rule over the series that ends here, or empty
  */
 public record Weighed(
     EntryRef ref,
@@ -39,6 +39,25 @@ public record Weighed(
     OffsetDateTime at,
     String by,
     String verdict) {
+
+  Weighed withVerdict(String other) {
+    return new Weighed(
+        ref,
+        post,
+        mass,
+        digits,
+        uMg,
+        resolutionMg,
+        moistureMg,
+        balance,
+        cycle,
+        purpose,
+        keyed,
+        observed,
+        at,
+        by,
+        other);
+  }
 
   /** True for a mass that counts for the result: not a repeat, an audit or a lot test. */
   public boolean forResult() {

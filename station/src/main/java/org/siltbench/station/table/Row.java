@@ -71,6 +71,11 @@ public final class Row {
     return column < cells.size() ? cells.get(column) : "";
   }
 
+  /** True if a comma can be a decimal mark in this table. */
+  public boolean decimalComma() {
+    return header.decimalComma();
+  }
+
   /** True if every cell is blank. */
   public boolean blank() {
     return cells.stream().allMatch(String::isBlank);

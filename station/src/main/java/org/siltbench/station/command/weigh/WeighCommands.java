@@ -12,6 +12,8 @@ public final class WeighCommands implements CommandProvider {
     return List.of(
         new CommandEntry("checkweight", "check the balance with a check weight", CheckCommand::new),
         new CommandEntry("preweigh", "weigh clean filters, hands-free", PreWeighCommand::new),
+        new CommandEntry(
+            "postweigh", "weigh loaded filters by scans on standard input", PostWeighCommand::new),
         new CommandEntry("audit", "weigh some filters again out of their bags", AuditCommand::new),
         new CommandEntry("fit", "which open ID has a loose filter's mass?", FitCommand::new));
   }

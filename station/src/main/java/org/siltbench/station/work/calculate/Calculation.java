@@ -1,0 +1,87 @@
+package org.siltbench.station.work.calculate;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.siltbench.calc.method.Method;
+import org.siltbench.calc.result.BatchCalculation;
+import org.siltbench.calc.result.BatchReport;
+import org.siltbench.calc.result.InputFaults;
+import org.siltbench.calc.result.ResultRow;
+import org.siltbench.station.Problem;
+
+/** Calculates a table file under a method; memory does not grow with its length. */
+public final class Calculation {
+
+  private final Path file;
+  private final Method method;
+
+  public Calculation(Path file, Method method) {
+    this.file = file;
+    this.method = method;
+  }
+
+  /** Takes the results one by one. */
+  public interface Sink {
+
+    /** Before the first result; not called if the table has a fault. */
+    void begin(List<String> columns) throws IOException;
+
+    /** One result with the cells of its row as they stand in the file. */
+    void row(List<String> cells, ResultRow result) throws IOException;
+
+    /** After the last result. */
+    void end(BatchReport report) throws IOException;
+  }
+
+  /**
+   * Calculates.
+   *
+   * @throws Problem.WrongUse if the table has faults: line, column, what was expected; then no
+   *     result was handed out
+   */
+  public void run(Sink sink) throws IOException {
+    try {
+      TableRows rows = new TableRows(file);
+      Handing handing = new Handing(sink, rows);
+      BatchReport report = new BatchCalculation(method).run(rows, handing::take);
+      handing.begin();
+      sink.end(report);
+    } catch (InputFaults e) {
+      throw new Problem.WrongUse(
+          "The table " + file + " cannot be calculated:\n" + e.getMessage(),
+          "Correct these cells; no result was given out.");
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static final class Handing {
+
+    private final Sink sink;
+    private final TableRows rows;
+    private boolean begun;
+
+    Handing(Sink sink, TableRows rows) {
+      this.sink = sink;
+      this.rows = rows;
+    }
+
+    void begin() throws IOException {
+      if (!begun) {
+        begun = true;
+        sink.begin(rows.columns());
+      }
+    }
+
+    void take(ResultRow result) {
+      try {
+        begin();
+        sink.row(rows.current(), result);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+}

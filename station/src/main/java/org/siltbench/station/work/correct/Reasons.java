@@ -1,0 +1,23 @@
+package org.siltbench.station.work.correct;
+
+import org.siltbench.station.Problem;
+
+/** Why something was changed. */
+final class Reasons {
+
+  private static final int MAX = 500;
+
+  private Reasons() {}
+
+  static String check(String reason) {
+    String text = reason.strip();
+    if (text.length() < 3
+        || text.length() > MAX
+        || text.chars().anyMatch(Character::isISOControl)) {
+      throw new Problem.WrongUse(
+          "A reason is needed: 3 to " + MAX + " characters on one line.",
+          "Say why with --reason; the next reader has only these words.");
+    }
+    return text;
+  }
+}

@@ -1,0 +1,207 @@
+package org.siltbench.station.work.drying;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+import org.siltbench.station.ledger.Draft;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.life.CycleState;
+import org.siltbench.station.life.FilterState;
+import org.siltbench.station.life.Filters;
+import org.siltbench.station.life.Life;
+import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.method.MethodBook;
+
+/**
+ * Filters go into the oven.
+ *
+ * @param dishes filter to dish, in order; a dish may be empty
+ * @param purpose why
+ * @param heat what the thermometer said when the oven was back in range
+ * @param in that moment as stated by a person; null for now
+ * @param joins the running cycle to be joined, or empty for a new one
+ * @param restart joining restarts the clock of all in it
+ */
+public record DryStart(
+    Map<String, String> dishes,
+    Purpose purpose,
+    Heat heat,
+    @Nullable OffsetDateTime in,
+    String joins,
+    boolean restart) {
+
+  /** Keeps the order. */
+  public DryStart {
+    dishes = new LinkedHashMap<>(dishes);
+  }
+
+  /**
+   * A cycle that runs.
+   *
+   * @param cycle the cycle
+   * @param loads how its day is planned
+   * @param earliestOut when the first load may leave the oven
+   * @param warnings what to know
+   * @param entry the ledger entry
+   */
+  public record Started(
+      CycleState cycle,
+      List<Load> loads,
+      OffsetDateTime earliestOut,
+      List<String> warnings,
+      Entry entry) {}
+
+  /** Records it. */
+  public Started record(Bench bench, MethodBook methods) {
+    if (dishes.isEmpty()) {
+      throw new Problem.WrongUse("No filter was named.", "Name them with --filters or --batch.");
+    }
+    Entry entry = bench.act(register -> List.of(draft(register, bench, methods))).get(0);
+    return started(bench, methods, entry);
+  }
+
+  private Draft draft(RegisterView register, Bench bench, MethodBook methods) {
+    Map<String, Heated> all = new LinkedHashMap<>();
+    dishes.keySet().forEach(id -> all.put(id, admitted(register, methods, id)));
+    Optional<CycleState> running = running(register);
+    running.ifPresent(cycle -> joining(cycle, register, methods, all));
+    heat.fault(all.values(), purpose).ifPresent(fault -> refuse(fault, BACK_IN_RANGE));
+    Map<String, String> placed = placed(running);
+    requireOneEach(placed);
+    String id = running.map(CycleState::id).orElse(DryCycles.next(register, bench.code()));
+    return facts(id, placed, now(bench)).draft("dry.started");
+  }
+
+  private static final String BACK_IN_RANGE =
+      "The clock starts when the oven is back in range: wait, read the thermometer, start then.";
+
+  private static void refuse(String what, String next) {
+    throw new Problem.Refused(what, "Nothing was recorded.", next);
+  }
+
+  private Heated admitted(RegisterView register, MethodBook methods, String id) {
+    FilterState state = Filters.require(register, id);
+    state
+        .openStay()
+        .ifPresent(
+            stay ->
+                refuse(
+                    "Filter " + id + " is in drying cycle " + stay.cycle() + " already.",
+                    "End that cycle first, or leave it out."));
+    Life.require(id, state.status(), purpose.act(), state.role());
+    return new Heated(state, methods.inForce(register, state.method()));
+  }
+
+  private Optional<CycleState> running(RegisterView register) {
+    if (joins.isEmpty()) {
+      return Optional.empty();
+    }
+    CycleState cycle = DryCycles.require(register, joins);
+    if (!cycle.open()) {
+      refuse("Drying cycle " + joins + " has ended.", "Start a new one.");
+    }
+    if (!cycle.purpose().equals(purpose.code())) {
+      refuse("Drying cycle " + joins + " is for " + cycle.purpose() + '.', "Start a new one.");
+    }
+    if (!restart) {
+      refuse(
+          "Wet filters in a running cycle wet the others: its clock would start anew.",
+          "Say so with --restart, or start another cycle.");
+    }
+    return Optional.of(cycle);
+  }
+
+  private void joining(
+      CycleState cycle, RegisterView register, MethodBook methods, Map<String, Heated> all) {
+    for (String id : cycle.inside()) {
+      FilterState state = Filters.require(register, id);
+      all.put(id, new Heated(state, methods.inForce(register, state.method())));
+    }
+  }
+
+  private Map<String, String> placed(Optional<CycleState> running) {
+    Map<String, String> out = new LinkedHashMap<>();
+    running.ifPresent(
+        cycle ->
+            cycle
+                .dishes()
+                .forEach(
+                    (id, dish) -> {
+                      if (cycle.inside().contains(id)) {
+                        out.put(id, dish);
+                      }
+                    }));
+    out.putAll(dishes);
+    return out;
+  }
+
+  private static void requireOneEach(Map<String, String> placed) {
+    Map<String, String> taken = new HashMap<>();
+    placed.forEach(
+        (id, dish) -> {
+          String other = dish.isEmpty() ? null : taken.putIfAbsent(dish, id);
+          if (other != null) {
+            refuse(
+                "Dish " + dish + " would hold " + other + " and " + id + '.',
+                "Give each filter a dish of its own.");
+          }
+        });
+  }
+
+  private OffsetDateTime now(Bench bench) {
+    OffsetDateTime stated = in;
+    return stated != null ? stated : OffsetDateTime.now(bench.clock());
+  }
+
+  private Facts facts(String cycle, Map<String, String> placed, OffsetDateTime since) {
+    List<Map<String, String>> rows = new ArrayList<>();
+    placed.forEach((id, dish) -> rows.add(dish.isEmpty() ? Map.of("filter", id) : row(id, dish)));
+    Facts facts =
+        new Facts()
+            .put("cycle", cycle)
+            .put("filters", rows)
+            .put("purpose", purpose.code())
+            .put("in", Facts.time(since))
+            .putIf("temperature_c", heat.celsius());
+    if (!heat.thermometer().isEmpty()) {
+      facts.put("thermometer", heat.thermometer());
+    }
+    return facts.put("observed", in == null);
+  }
+
+  private static Map<String, String> row(String id, String dish) {
+    Map<String, String> row = new LinkedHashMap<>();
+    row.put("filter", id);
+    row.put("dish", dish);
+    return row;
+  }
+
+  private Started started(Bench bench, MethodBook methods, Entry entry) {
+    RegisterView register = bench.register();
+    String id = org.siltbench.station.life.Fields.of(entry).text("cycle");
+    CycleState cycle = DryCycles.require(register, id);
+    List<Heated> all = new ArrayList<>();
+    for (String filter : cycle.inside()) {
+      FilterState state = Filters.require(register, filter);
+      all.add(new Heated(state, methods.inForce(register, state.method())));
+    }
+    Times times = Times.of(all, purpose);
+    OffsetDateTime earliest = cycle.in().plus(times.dry());
+    List<Load> loads = Load.plan(List.copyOf(cycle.inside()), earliest, times);
+    return new Started(cycle, loads, earliest, warnings(), entry);
+  }
+
+  private List<String> warnings() {
+    return heat.celsius() == null
+        ? List.of("No oven temperature was recorded; results will say so.")
+        : List.of();
+  }
+}

@@ -1,0 +1,168 @@
+package org.siltbench.station.work.postweigh;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Bench;
+import org.siltbench.station.work.method.MethodBook;
+import org.siltbench.station.work.scan.BagScan;
+import org.siltbench.station.work.weigh.Measured;
+import org.siltbench.station.work.weigh.PanLoad;
+import org.siltbench.station.work.weigh.PanOutcome;
+import org.siltbench.station.work.weigh.PanWatch;
+import org.siltbench.station.work.weigh.WeighEvent;
+
+/**
+ * Post-weighs by scans: the pan at zero, a scan, a load, stable, recorded, unloaded, the next scan.
+ * A scan is read only when the pan is back at zero, so that no mass can go to another filter's ID.
+ */
+public final class PostWeighRun {
+
+  private final PanWatch pan;
+  private final Ids ids;
+  private final PostWeighSettings settings;
+  private final PostRecord record;
+  private final Checks checks;
+  private final Listener listener;
+
+  private final List<PostWeighReport.Done> weighings = new ArrayList<>();
+  private final List<PostWeighReport.Refusal> refused = new ArrayList<>();
+
+  /** Who is told. */
+  public interface Listener extends Consumer<WeighEvent> {
+
+    /** A mass is on the disk. */
+    void recorded(PostWeighReport.Done done);
+
+    /** Something the person should know before the load. */
+    void hint(String filter, String text);
+  }
+
+  /** A run over one balance. */
+  public static PostWeighRun of(
+      Bench bench,
+      MethodBook methods,
+      PanWatch pan,
+      Ids ids,
+      PostWeighSettings settings,
+      Listener listener) {
+    PostRecord record = new PostRecord(bench, methods, settings);
+    Checks checks = new Checks(bench, methods, pan, settings, listener);
+    return new PostWeighRun(pan, ids, settings, record, checks, listener);
+  }
+
+  private PostWeighRun(
+      PanWatch pan,
+      Ids ids,
+      PostWeighSettings settings,
+      PostRecord record,
+      Checks checks,
+      Listener listener) {
+    this.pan = pan;
+    this.ids = ids;
+    this.settings = settings;
+    this.record = record;
+    this.checks = checks;
+    this.listener = listener;
+  }
+
+  /** Weighs until the scans end or a refusal stops it. */
+  public PostWeighReport run() throws InterruptedException {
+    String stopped = checks.opening();
+    while (stopped.isEmpty()) {
+      Ids.Answer entered = next();
+      if (entered.end()) {
+        return report(checks.closing());
+      }
+      if (!entered.text().isBlank()) {
+        stopped = turn(entered.text());
+      }
+    }
+    return report(stopped);
+  }
+
+  private Ids.Answer next() throws InterruptedException {
+    pan.awaitEmpty();
+    ids.ask();
+    return pan.idle(ids::poll);
+  }
+
+  private String turn(String entered) throws InterruptedException {
+    String due = checks.bracket();
+    if (!due.isEmpty()) {
+      return due;
+    }
+    try {
+      BagScan bag = BagScan.of(entered);
+      Expected expected = record.admit(bag);
+      if (!expected.hint().isEmpty()) {
+        listener.hint(bag.filter().text(), expected.hint());
+      }
+      return weigh(bag, expected);
+    } catch (Problem.Refused e) {
+      return refuse(name(entered), String.valueOf(e.getMessage()), null);
+    }
+  }
+
+  private static String name(String entered) {
+    try {
+      return BagScan.of(entered).filter().text();
+    } catch (Problem.Refused e) {
+      String line = entered.strip();
+      return line.length() > 40 ? line.substring(0, 40) + "…" : line;
+    }
+  }
+
+  private String weigh(BagScan bag, Expected expected) throws InterruptedException {
+    String id = bag.filter().text();
+    PanOutcome outcome = pan.weigh(load(id, expected));
+    if (outcome instanceof PanOutcome.NotTaken no) {
+      return refuse(id, no.why(), null);
+    }
+    Measured seen =
+        Measured.observed((PanOutcome.Stable) outcome, settings.balance(), pan.formatName());
+    try {
+      PostWeighReport.Done done = record.record(bag, seen);
+      weighings.add(done);
+      checks.weighed();
+      listener.accept(new WeighEvent.Recorded(done.entry(), seen));
+      listener.recorded(done);
+      return "";
+    } catch (Problem.Refused e) {
+      return refuse(id, String.valueOf(e.getMessage()), seen);
+    }
+  }
+
+  private static PanLoad load(String id, Expected expected) {
+    String dish = expected.stay().dish();
+    return new PanLoad.OfFilter(id, dish.isEmpty() ? "" : "dish " + dish);
+  }
+
+  private String refuse(String filter, String why, @Nullable Measured seen) {
+    refused.add(new PostWeighReport.Refusal(filter, why));
+    listener.accept(new WeighEvent.Declined(filter, why, seen));
+    return settings.goOn()
+        ? ""
+        : "Stopped at the first refusal; what was scanned after it was not read.";
+  }
+
+  /** What is on the disk so far. */
+  public PostWeighReport soFar(String stopped) {
+    return report(stopped);
+  }
+
+  private PostWeighReport report(String stopped) {
+    return new PostWeighReport(weighings, refused, left(), stopped);
+  }
+
+  private List<String> left() {
+    Set<String> left = new TreeSet<>(settings.expected().orElse(Set.of()));
+    weighings.forEach(done -> left.remove(done.filter()));
+    left.removeIf(id -> !record.isDue(id));
+    return List.copyOf(left);
+  }
+}
