@@ -94,7 +94,7 @@ public record ConstantRule(
   }
 
   /**
-   * True when a change passes.
+   * True when a change passes; an unchanged mass always does, whatever the limit.
    *
    * @param change the later mass less the earlier
    * @param limit as {@link #limit} gave it
@@ -102,6 +102,6 @@ public record ConstantRule(
   boolean passes(Mass change, Mass limit) {
     int side = change.abs().compareTo(limit);
     boolean lenient = !strict || (direction == Direction.LOSS && !change.isNegative());
-    return lenient ? side <= 0 : side < 0;
+    return change.nanograms() == 0 || (lenient ? side <= 0 : side < 0);
   }
 }

@@ -43,8 +43,9 @@ public record ConstantVerdict(Kind kind, @Nullable Mass change, @Nullable Mass l
    *
    * <p>Edges: no or one mass is not tested; without a rule nothing is tested; a resolution coarser
    * than allowed is unknown; a rule whose percentage needs the residue is unknown without the
-   * pre-weigh mass; a residue of zero or below under a percentage leaves a limit of that share of
-   * its size, so that of an exact zero only an unchanged mass passes, and none under a strict rule.
+   * pre-weigh mass; of a residue of zero a percentage leaves no limit, so that only an unchanged
+   * mass passes, as it does under every rule (two masses that differ by less than the displayed
+   * step show no change).
    *
    * @param rule the method's rule, or null where it has none
    * @param masses the masses in order of weighing

@@ -25,12 +25,9 @@ final class Values {
 
   Values(String text) {
     int number = 0;
-    for (String raw : text.split("\\R", -1)) {
+    for (String raw : text.replaceFirst("^\uFEFF", "").split("\\R", -1)) {
       number++;
       String line = raw.replaceFirst("(^|\\s)#.*", "").strip();
-      if (number == 1 && line.startsWith("\uFEFF")) {
-        line = line.substring(1).strip();
-      }
       if (!line.isEmpty()) {
         take(number, line);
       }
@@ -146,8 +143,11 @@ final class Values {
         .orElseThrow(() -> new IllegalArgumentException(word));
   }
 
-  /** Notes a fault found when values are put together. */
+  /** Notes a fault found when values are put together, unless the value was wrong by itself. */
   void fault(String key, String expected) {
+    if (isFaulty(key)) {
+      return;
+    }
     Line line = lines.get(key);
     faults.add(
         line == null
