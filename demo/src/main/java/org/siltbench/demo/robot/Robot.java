@@ -72,6 +72,11 @@ public final class Robot {
     this.labs = new PracticeLabs(new SplittableRandom(chance.nextLong()));
   }
 
+  /** The lab folder. */
+  public Path lab() {
+    return lab;
+  }
+
   /** The simulated now. */
   public OffsetDateTime now() {
     return time.instant().atOffset(zone);
