@@ -32,7 +32,7 @@ final class CampaignMethod {
   /** Writes it where a lab keeps its own methods. */
   static void write(Path lab) throws IOException {
     StringBuilder text = new StringBuilder();
-    for (String line : Methods.presets().get("sm-2540d-22").text().split("\n")) {
+    for (String line : Methods.presets().get("sm-2540d-23").text().split("\n")) {
       String key = line.split("=", 2)[0].strip();
       String own = OWN.get(key);
       text.append(own == null ? line : key + " = " + own).append('\n');
