@@ -1,20 +1,113 @@
 package org.siltbench.labels.print;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
+import org.siltbench.labels.Imprint;
+import org.siltbench.labels.PaperProblem;
+import org.siltbench.labels.Papers;
 import org.siltbench.labels.label.LabelRun;
+import org.siltbench.labels.media.Media;
+import org.siltbench.labels.print.PrintOutcome.Why;
 
 /** Prints labels on a queue of this system at their exact size. */
 public final class LabelPrinter {
 
+  private static final OffsetDateTime NO_DATE = OffsetDateTime.parse("2000-01-01T00:00:00Z");
+
   private LabelPrinter() {}
 
-  /** The queues this system knows. */
+  /** The queues this system knows; none where there is no print system. */
   public static List<String> queues() {
-    return List.of();
+    return Lp.isInstalled() ? queues(Lp.HERE) : JavaPrint.queues();
   }
 
-  /** Asks the queue's state, then sends the run; one label or many. */
+  static List<String> queues(Lp lp) {
+    Lp.Said said = lp.run(List.of("lpstat", "-e"));
+    return said.ok() ? said.text().lines().filter(line -> !line.isBlank()).toList() : List.of();
+  }
+
+  /**
+   * Asks the queue's state, then sends the run; one label or many. Nothing is sent to a queue that
+   * stands still: what it took would come out later, twice.
+   *
+   * @throws PaperProblem if the labels cannot be drawn on this stock
+   */
   public static PrintOutcome print(String queue, LabelRun run) {
-    return new PrintOutcome.Gone(queue, run.labels().size() + " labels wait", "");
+    return Lp.isInstalled() ? print(Lp.HERE, queue, run) : JavaPrint.print(queue, run);
+  }
+
+  static PrintOutcome print(Lp lp, String queue, LabelRun run) {
+    if (queue.isBlank() || queue.startsWith("-")) {
+      return new PrintOutcome.Gone(queue, "That is not the name of a queue.", known(lp));
+    }
+    Lp.Said printer = lp.run(List.of("lpstat", "-l", "-p", queue));
+    if (!printer.ok() || !printer.text().contains("printer " + queue + " ")) {
+      return new PrintOutcome.Gone(
+          queue, "No print queue called \"" + queue + "\" answers.", known(lp));
+    }
+    Lp.Said accepting = lp.run(List.of("lpstat", "-a", queue));
+    Why why = QueueState.standsStill(printer.text(), accepting.text());
+    return why == null
+        ? send(lp, queue, run)
+        : new PrintOutcome.Waits(queue, why, QueueState.next(why));
+  }
+
+  private static String known(Lp lp) {
+    List<String> queues = queues(lp);
+    return queues.isEmpty()
+        ? "This system knows no print queue: set one up in its printer settings."
+        : "Queues here: " + String.join(", ", queues) + ".";
+  }
+
+  private static PrintOutcome send(Lp lp, String queue, LabelRun run) {
+    try {
+      Path pdf = Files.createTempFile("labels", ".pdf");
+      try {
+        try (OutputStream out = Files.newOutputStream(pdf)) {
+          draw(run, out);
+        }
+        Lp.Said said = lp.run(Lp.printing(queue, size(run.media()), pdf));
+        return said.ok()
+            ? new PrintOutcome.Sent(queue, pages(run))
+            : new PrintOutcome.Gone(queue, said.text(), "Check the printer, then print again.");
+      } finally {
+        Files.delete(pdf);
+      }
+    } catch (IOException e) {
+      return new PrintOutcome.Gone(
+          queue,
+          "The labels could not be written to a temporary file: " + e.getMessage() + ".",
+          "Make room on the disk, then print again.");
+    }
+  }
+
+  static void draw(LabelRun run, OutputStream out) throws IOException {
+    boolean practice = run.labels().stream().anyMatch(label -> label.practice());
+    Imprint imprint = new Imprint("labels", "", null, 0, NO_DATE, practice, Imprint.PageSize.A4);
+    Papers.labels(run, imprint, out);
+  }
+
+  static int pages(LabelRun run) {
+    int labels = run.labels().size() * (run.slip() ? 2 : 1) + run.startAt() - 1;
+    int perPage = run.media().perPage();
+    return (labels + perPage - 1) / perPage;
+  }
+
+  /** The stock's size in the words of IPP's custom media (PWG 5101.1). */
+  static String size(Media media) {
+    return "Custom." + mm(media.pageWidth()) + "x" + mm(media.pageHeight()) + "mm";
+  }
+
+  private static String mm(double length) {
+    return BigDecimal.valueOf(length)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }
