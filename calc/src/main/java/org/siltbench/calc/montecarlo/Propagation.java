@@ -72,9 +72,16 @@ public final class Propagation {
     return new Outcome(outputs, moments, seed);
   }
 
+  /** Exactly one column per input; those there are kept. */
   private void reserve(int inputs) {
-    if (columns.length < inputs) {
-      columns = new double[inputs][BLOCK];
+    if (columns.length != inputs) {
+      int kept = Math.min(columns.length, inputs);
+      double[][] next = new double[inputs][];
+      System.arraycopy(columns, 0, next, 0, kept);
+      for (int j = kept; j < inputs; j++) {
+        next[j] = new double[BLOCK];
+      }
+      columns = next;
     }
   }
 }

@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.montecarlo.FirstOrderDoubt;
 import org.siltbench.calc.montecarlo.Interval;
+import org.siltbench.calc.stats.Quantiles;
 import org.siltbench.calc.uncertainty.Budget;
 import org.siltbench.calc.uncertainty.Part;
 
@@ -110,9 +111,14 @@ public final class Concentration {
     return root(Cause::isVolume);
   }
 
-  /** Standard uncertainty of sub-sampling, mg/L. */
-  double subsamplingU() {
-    return parts[Cause.SUBSAMPLING.place()];
+  /** Standard uncertainty of one cause, in the cause's unit. */
+  double u(Cause cause) {
+    return parts[cause.place()];
+  }
+
+  /** Degrees of freedom of one cause; infinite where it is taken as known. */
+  double dof(Cause cause) {
+    return propagator.dof(cause);
   }
 
   private double root(Predicate<Cause> among) {
@@ -129,10 +135,12 @@ public final class Concentration {
     return FirstOrderDoubt.of(value * litres, residueU(), litres * ML_PER_L, volumeU(), dof, 0);
   }
 
-  /** The probability of coverage; 0.95 where a factor is stated instead. */
+  /** The probability of coverage; where k is stated, what k means for a normal result. */
   double probability() {
     Double stated = propagator.coverage().probability();
-    return stated == null ? 0.95 : stated;
+    return stated == null
+        ? 2 * Quantiles.normalProbability(propagator.coverage().factor(dof)) - 1
+        : stated;
   }
 
   /** The budget: the parts that are not zero, in mg/L. */

@@ -43,9 +43,39 @@ public final class Budget {
     this.dof = covariance.effectiveDof();
   }
 
-  /** A budget of independent parts. */
+  private Budget(double value, String unit, List<Part> parts, double[] variances) {
+    this.value = Checked.finite(value, "result");
+    this.unit = unit;
+    this.parts = parts;
+    this.variances = variances;
+    double sum = 0;
+    double fourths = 0;
+    for (int i = 0; i < variances.length; i++) {
+      sum += variances[i];
+      fourths += variances[i] * variances[i] / parts.get(i).dof();
+    }
+    this.variance = sum;
+    this.dof = fourths > 0 ? sum * sum / fourths : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * A budget of independent parts: the same figures without the matrix.
+   *
+   * @throws IllegalArgumentException if the value is not finite or two parts have the same name
+   */
   public static Budget ofIndependent(double value, String unit, List<Part> parts) {
-    return new Budget(value, unit, parts, List.of());
+    List<Part> own = List.copyOf(parts);
+    double[] variances = new double[own.size()];
+    for (int i = 0; i < variances.length; i++) {
+      Part part = own.get(i);
+      for (int j = 0; j < i; j++) {
+        if (own.get(j).name().equals(part.name())) {
+          throw new IllegalArgumentException("two parts named " + part.name());
+        }
+      }
+      variances[i] = part.contribution() * part.contribution();
+    }
+    return new Budget(value, unit, own, variances);
   }
 
   /** The result. */

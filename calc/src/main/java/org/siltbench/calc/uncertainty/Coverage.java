@@ -2,7 +2,7 @@ package org.siltbench.calc.uncertainty;
 
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.stats.Checked;
-import org.siltbench.calc.stats.Quantiles;
+import org.siltbench.calc.stats.CoverageFactors;
 
 /**
  * How a standard uncertainty becomes an expanded one: by a stated probability, then k is Student's
@@ -11,16 +11,14 @@ import org.siltbench.calc.stats.Quantiles;
  */
 public final class Coverage {
 
-  private record Known(double dof, double factor) {}
-
   private final @Nullable Double probability;
-  private final double infinite;
-  private volatile Known last;
+  private final double stated;
+  private final @Nullable CoverageFactors factors;
 
-  private Coverage(@Nullable Double probability, double infinite) {
+  private Coverage(@Nullable Double probability, double stated, @Nullable CoverageFactors factors) {
     this.probability = probability;
-    this.infinite = infinite;
-    this.last = new Known(Double.POSITIVE_INFINITY, infinite);
+    this.stated = stated;
+    this.factors = factors;
   }
 
   /**
@@ -30,8 +28,7 @@ public final class Coverage {
    * @throws IllegalArgumentException outside it
    */
   public static Coverage ofProbability(double probability) {
-    return new Coverage(
-        probability, Quantiles.coverageFactor(probability, Double.POSITIVE_INFINITY));
+    return new Coverage(probability, Double.NaN, CoverageFactors.of(probability));
   }
 
   /**
@@ -41,7 +38,7 @@ public final class Coverage {
    * @throws IllegalArgumentException otherwise
    */
   public static Coverage ofFactor(double k) {
-    return new Coverage(null, Checked.positive(k, "coverage factor"));
+    return new Coverage(null, Checked.positive(k, "coverage factor"), null);
   }
 
   /** The stated probability; null where k is stated. */
@@ -56,14 +53,6 @@ public final class Coverage {
    * @throws IllegalArgumentException if dof is NaN or not above zero
    */
   public double factor(double dof) {
-    if (probability == null || dof == Double.POSITIVE_INFINITY) {
-      return infinite;
-    }
-    Known known = last;
-    if (known.dof != dof) {
-      known = new Known(dof, Quantiles.coverageFactor(probability, dof));
-      last = known;
-    }
-    return known.factor;
+    return factors == null ? stated : factors.at(dof);
   }
 }

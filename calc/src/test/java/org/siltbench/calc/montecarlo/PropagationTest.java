@@ -214,7 +214,9 @@ final class PropagationTest {
     Model lastOfThree = (x, y, from, count) -> System.arraycopy(x[2], 0, y, from, count);
     List<Input> three = List.of(Input.normal(1, 0), Input.normal(2, 0), Input.normal(3, 0));
     assertEquals(3, p.run(three, lastOfThree, 1).mean());
-    assertEquals(1, p.run(List.of(Input.normal(1, 0)), FIRST, 1).mean());
+    assertEquals(6, p.run(three, SUM, 1).mean());
+    assertEquals(1, p.run(List.of(Input.normal(1, 0)), SUM, 1).mean());
+    assertEquals(6, p.run(three, SUM, 1).mean());
   }
 
   @Test

@@ -70,4 +70,28 @@ final class QuantilesTest {
     assertThrows(IllegalArgumentException.class, () -> Quantiles.chiSquare(0.5, 0));
     assertThrows(IllegalArgumentException.class, () -> Quantiles.chiSquare(-0.5, 3));
   }
+
+  /** The fast factors against the exact quantile, from one degree of freedom to a million. */
+  @ParameterizedTest
+  @CsvSource({"0.5", "0.6827", "0.9", "0.95", "0.9545", "0.99", "0.9973", "0.999"})
+  void fastFactorsAgreeWithTheExactOnes(double p) {
+    CoverageFactors factors = CoverageFactors.of(p);
+    for (double nu = 1; nu < 1e6; nu *= 1.37) {
+      double exact = Quantiles.coverageFactor(p, nu);
+      assertEquals(exact, factors.at(nu), 1e-10 * exact);
+    }
+    assertEquals(
+        Quantiles.coverageFactor(p, Double.POSITIVE_INFINITY),
+        factors.at(Double.POSITIVE_INFINITY));
+    assertEquals(Quantiles.coverageFactor(p, 0.7), factors.at(0.7));
+  }
+
+  @Test
+  void fastFactorsRefuseNonsense() {
+    assertThrows(IllegalArgumentException.class, () -> CoverageFactors.of(1));
+    CoverageFactors factors = CoverageFactors.of(0.95);
+    assertThrows(IllegalArgumentException.class, () -> factors.at(Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> factors.at(0));
+    assertThrows(IllegalArgumentException.class, () -> factors.at(-3));
+  }
 }

@@ -1,0 +1,154 @@
+package org.siltbench.demo.bench.calc;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.siltbench.calc.method.Method;
+import org.siltbench.calc.method.Methods;
+import org.siltbench.calc.result.BatchCalculation;
+import org.siltbench.calc.result.Concentration;
+import org.siltbench.calc.result.InputRow;
+import org.siltbench.calc.result.ResultRow;
+
+/** Runs the measures of the calculation. */
+public final class CalcMeasure {
+
+  private static final int TRIALS = 100_000;
+  private static final int DOUBTFUL_ROWS = 5;
+
+  private final int rows;
+  private final int rounds;
+  private final Clock clock = new Clock();
+  private final Map<String, Map<String, Double>> figures = new LinkedHashMap<>();
+
+  private CalcMeasure(int rows, int rounds) {
+    this.rows = rows;
+    this.rounds = rounds;
+  }
+
+  /** Runs with {@code --rows}, {@code --rounds}, {@code --json}. */
+  public static String run(String... args) {
+    List<String> list = List.of(args);
+    CalcMeasure measure = new CalcMeasure(option(list, "--rows", 100_000), rounds(list));
+    measure.firstOrder();
+    measure.distributions();
+    measure.doubtfulRows();
+    return list.contains("--json") ? measure.json() : measure.table();
+  }
+
+  private static int rounds(List<String> args) {
+    return option(args, "--rounds", 11);
+  }
+
+  private static int option(List<String> args, String name, int otherwise) {
+    int at = args.indexOf(name);
+    return at < 0 ? otherwise : Integer.parseInt(args.get(at + 1));
+  }
+
+  private void firstOrder() {
+    List<InputRow> input = Rows.of(rows, Rows.VOLUME_U);
+    Method method = Methods.presets().get("sm-2540d-23");
+    PlainFirstOrder plain = new PlainFirstOrder(input);
+    double[] s =
+        clock.seconds(
+            rounds,
+            round -> batch(method, input, true),
+            round -> batch(method, input, false),
+            round -> plain.run(method.uncertainty(), Rows.BALANCE));
+    compare("first_order_full_budget", s[0] / rows, s[2] / rows);
+    compare("first_order_without_written_budget", s[1] / rows, s[2] / rows);
+  }
+
+  private void distributions() {
+    Trials trials = new Trials(TRIALS);
+    double[] s = clock.seconds(3 * rounds, trials::library, trials::plain);
+    compare("by_distributions", s[0], s[1]);
+    s = clock.seconds(3 * rounds, trials::libraryWithInterval, trials::plainWithInterval);
+    compare("by_distributions_with_interval", s[0], s[1]);
+  }
+
+  /** Rows whose volume is known to 10 % only: the calculation turns to distributions by itself. */
+  private void doubtfulRows() {
+    List<InputRow> input = Rows.of(DOUBTFUL_ROWS, 45);
+    Method method = Methods.presets().get("sm-2540d-23");
+    Trials plain = new Trials(TRIALS);
+    double[] s =
+        clock.seconds(rounds, round -> batch(method, input, true), plain::plainWithInterval);
+    compare("batch_rows_by_distributions", s[0] / (DOUBTFUL_ROWS - 1), s[1]);
+  }
+
+  private static double batch(Method method, List<InputRow> input, boolean budget) {
+    double[] keep = new double[1];
+    new BatchCalculation(method, Rows.BALANCE)
+        .run(input::forEach, row -> keep[0] += sum(row, budget));
+    return keep[0];
+  }
+
+  private static double sum(ResultRow row, boolean budget) {
+    Concentration c = row.concentration();
+    if (c == null) {
+      return 0;
+    }
+    double sum = c.expanded() + c.dof();
+    if (budget) {
+      for (double share : c.budget().shares()) {
+        sum += share;
+      }
+    }
+    return sum;
+  }
+
+  private void compare(String name, double seconds, double plain) {
+    Map<String, Double> m = new LinkedHashMap<>();
+    m.put("results_per_s", 1 / seconds);
+    m.put("plain_loop_per_s", 1 / plain);
+    m.put("times_plain", seconds / plain);
+    figures.put(name, m);
+  }
+
+  private String json() {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+      json.useDefaultPrettyPrinter();
+      json.writeStartObject();
+      json.writeStringField("bench", "calc");
+      json.writeNumberField("rows", rows);
+      json.writeNumberField("rounds", rounds);
+      json.writeNumberField("trials", TRIALS);
+      json.writeNumberField("goal_times_plain", 2);
+      for (Map.Entry<String, Map<String, Double>> figure : figures.entrySet()) {
+        json.writeObjectFieldStart(figure.getKey());
+        for (Map.Entry<String, Double> value : figure.getValue().entrySet()) {
+          json.writeNumberField(value.getKey(), Math.round(value.getValue() * 100) / 100.0);
+        }
+        json.writeEndObject();
+      }
+      json.writeNumberField("checksum", clock.kept());
+      json.writeEndObject();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return text.toString();
+  }
+
+  private String table() {
+    StringBuilder out = new StringBuilder();
+    figures.forEach(
+        (name, f) ->
+            out.append(
+                String.format(
+                    Locale.ROOT,
+                    "%-36s %12.0f /s, plain loop %12.0f /s, %.2f times%n",
+                    name,
+                    f.get("results_per_s"),
+                    f.get("plain_loop_per_s"),
+                    f.get("times_plain"))));
+    return out.toString();
+  }
+}
