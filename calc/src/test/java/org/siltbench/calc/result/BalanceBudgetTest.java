@@ -172,8 +172,8 @@ final class BalanceBudgetTest {
             .concentration("F1");
     Interval interval = c.interval();
     assertNotNull(interval);
-    assertEquals(1.96 * c.u(), interval.length() / 2, 0.06 * c.u());
-    assertEquals(0.95, interval.probability());
+    assertEquals(2 * c.u(), interval.length() / 2, 0.06 * c.u());
+    assertEquals(0.9545, interval.probability(), 5e-5); // what k = 2 means
   }
 
   @Test
