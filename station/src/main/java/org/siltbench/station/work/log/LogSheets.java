@@ -4,9 +4,11 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.siltbench.calc.method.Method;
 import org.siltbench.labels.log.Entered;
@@ -26,6 +28,7 @@ public final class LogSheets {
   private final RegisterView register;
   private final Map<EntryRef, Entry> weighings = new LinkedHashMap<>();
   private final List<LogSheet.Correction> corrections = new ArrayList<>();
+  private final Set<String> named = new HashSet<>();
   private final List<Entry> checks = new ArrayList<>();
 
   private LogSheets(RegisterView register) {
@@ -85,6 +88,9 @@ public final class LogSheets {
 
   private void corrections(Entry entry) {
     for (Entry amending : register.amendmentsOf(entry.ref())) {
+      if (!named.add(amending.ref() + " of " + entry.ref())) {
+        continue;
+      }
       Fields data = Fields.of(amending);
       corrections.add(
           new LogSheet.Correction(
