@@ -110,7 +110,7 @@ final class MethodTextTest {
     "counting_mass, mean-of-pair, mean",
     "blank_use, subtract, yes",
     "blank_kind, field-blank, lot-loss",
-    "missing_check, warn, ignore",
+    "missing_check, stop, ignore",
     "key, ours.1-a, Our Method"
   })
   void a_word_is_one_of_its_choices(String key, String good, String wrong) {
@@ -141,7 +141,7 @@ final class MethodTextTest {
     assertEquals(5, m.constancy().maxCycles());
     assertEquals(Mass.ofMilligrams("2.5"), m.residue().min());
     assertEquals(Mass.ofMilligrams("-1"), m.residue().stopBelow());
-    assertEquals(BalanceRule.MissingCheck.STOP, m.balance().missingCheck());
+    assertEquals(BalanceRule.MissingCheck.WARN, m.balance().missingCheck());
     assertEquals(20, m.balance().checkEvery());
     assertEquals(7, m.sample().holdingDays());
     assertEquals(20, m.sample().batchSize());

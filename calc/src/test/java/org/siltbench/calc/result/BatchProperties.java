@@ -48,7 +48,7 @@ final class BatchProperties {
     return rows;
   }
 
-  @Property(tries = 100)
+  @Property(tries = 40)
   void the_order_of_rows_changes_no_result(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int count) {
     List<InputRow> rows = rows(seed, count);
@@ -71,7 +71,7 @@ final class BatchProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 40)
   void tenfold_masses_and_volumes_give_the_same_concentration(
       @ForAll @IntRange(min = -100, max = 20_000) int residue,
       @ForAll @IntRange(min = 10, max = 500) int volume) {
@@ -90,7 +90,7 @@ final class BatchProperties {
     assertEquals(values[0], values[1], 1e-9 * (1 + Math.abs(values[0])));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 40)
   void more_residue_is_a_higher_concentration_and_more_water_a_lower_one(
       @ForAll @IntRange(min = 1, max = 20_000) int residue,
       @ForAll @IntRange(min = 10, max = 5000) int volume) {
@@ -109,7 +109,7 @@ final class BatchProperties {
     return Tables.calculate(Tables.plain(), List.of(row)).concentration("F").mgPerL();
   }
 
-  @Property(tries = 100)
+  @Property(tries = 40)
   void a_sample_over_several_filters_is_the_volume_weighted_mean_of_its_parts(
       @ForAll long seed, @ForAll @IntRange(min = 2, max = 6) int filters) {
     Random random = new Random(seed);
