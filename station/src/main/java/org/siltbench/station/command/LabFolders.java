@@ -2,15 +2,10 @@ package org.siltbench.station.command;
 
 import java.nio.file.Path;
 import java.security.SecureRandom;
-import java.util.Arrays;
-import org.siltbench.station.Problem;
-import org.siltbench.station.bench.Bench;
 import org.siltbench.station.bench.LabFolder;
+import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.Setting;
 import org.siltbench.station.life.LifeSubjects;
-import org.siltbench.station.people.GuardedLab;
-import org.siltbench.station.people.People;
-import org.siltbench.station.people.Person;
 
 /** Lab folders on the disk. */
 final class LabFolders implements Labs {
@@ -21,39 +16,16 @@ final class LabFolders implements Labs {
   }
 
   @Override
-  public Bench open(Path dir, Who who) {
-    People people = new People(dir, who.clock(), new SecureRandom());
-    if (people.isOpen()) {
-      return LabFolder.open(dir, setting(who));
-    }
-    Who known = new Who(People.named(who.operator()), who.pin(), who.clock(), who.notes());
-    return new GuardedLab(LabFolder.open(dir, setting(known)), () -> signOn(people, known));
+  public OpenLab open(Path dir, Who who) {
+    return LabFolder.open(dir, setting(who));
   }
 
   @Override
-  public Bench create(Path dir, Who who, String name, boolean practice) {
+  public OpenLab create(Path dir, Who who, String name, boolean practice) {
     return LabFolder.create(dir, name, practice, setting(who));
   }
 
-  /** Lets the operator in by the PIN. */
-  static Person signOn(People people, Who who) {
-    char[] pin =
-        who.pin()
-            .get()
-            .orElseThrow(
-                () ->
-                    new Problem.Refused(
-                        "This lab knows its people, and there is no PIN.",
-                        "Nothing was recorded.",
-                        "Give --operator and --pin-file, or the variable SILTBENCH_PIN."));
-    try {
-      return people.signOn(who.operator(), pin);
-    } finally {
-      Arrays.fill(pin, '\0');
-    }
-  }
-
-  static Setting setting(Who who) {
+  private static Setting setting(Who who) {
     return new Setting(
         who.operator(), who.clock(), new SecureRandom(), new LifeSubjects(), who.notes());
   }

@@ -5,7 +5,7 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.siltbench.station.bench.Bench;
+import org.siltbench.station.bench.OpenLab;
 
 /** Finds, makes and opens lab folders for the commands. */
 public interface Labs {
@@ -14,10 +14,10 @@ public interface Labs {
   boolean exists(Path dir);
 
   /** Opens a lab that is there. */
-  Bench open(Path dir, Who who);
+  OpenLab open(Path dir, Who who);
 
   /** Makes a new lab and opens it. */
-  Bench create(Path dir, Who who, String name, boolean practice);
+  OpenLab create(Path dir, Who who, String name, boolean practice);
 
   /**
    * Who opens it.

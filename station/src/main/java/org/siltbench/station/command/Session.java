@@ -4,17 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
-import org.siltbench.station.bench.Bench;
-import org.siltbench.station.bench.Setting;
-import org.siltbench.station.people.People;
-import org.siltbench.station.people.Right;
+import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.weigh.Scale;
 
@@ -23,7 +19,7 @@ public final class Session implements AutoCloseable {
 
   private final Surroundings around;
   private final CommonOptions options;
-  private @Nullable Bench bench;
+  private @Nullable OpenLab bench;
 
   Session(Surroundings around, CommonOptions options) {
     this.around = around;
@@ -132,8 +128,8 @@ public final class Session implements AutoCloseable {
   }
 
   /** The lab for a command that writes; made on first use. */
-  public Bench bench() {
-    Bench open = bench;
+  public OpenLab bench() {
+    OpenLab open = bench;
     if (open == null) {
       open = labExists() ? around.labs().open(labFolder(), who()) : create("bench", false);
       bench = open;
@@ -142,7 +138,7 @@ public final class Session implements AutoCloseable {
   }
 
   /** The lab for a command that only reads; refused where there is none. */
-  public Bench existingBench() {
+  public OpenLab existingBench() {
     if (bench == null && !labExists()) {
       throw new Problem.WrongUse(
           "There is no lab in " + labFolder() + '.',
@@ -152,33 +148,11 @@ public final class Session implements AutoCloseable {
   }
 
   /** Makes a new lab. */
-  public Bench create(String name, boolean practice) {
-    Bench made = around.labs().create(labFolder(), who(), name, practice);
+  public OpenLab create(String name, boolean practice) {
+    OpenLab made = around.labs().create(labFolder(), who(), name, practice);
     bench = made;
     message("New " + (practice ? "practice lab" : "lab") + " in " + labFolder() + '.');
     return made;
-  }
-
-  /** What a lab folder takes from outside, for commands that make folders in another way. */
-  public Setting setting() {
-    return LabFolders.setting(who());
-  }
-
-  /** Who may work in the lab. */
-  public People people() {
-    return new People(labFolder(), clock(), new SecureRandom());
-  }
-
-  /** Refuses whoever is not a supervisor; an open lab asks nobody. */
-  public void supervisor() {
-    People people = people();
-    if (!labExists()) {
-      existingBench();
-    }
-    if (!people.isOpen() && !LabFolders.signOn(people, who()).right().includes(Right.SUPERVISE)) {
-      throw new Problem.Refused(
-          "Only a supervisor may do that.", "Nothing was changed.", "Ask a supervisor.");
-    }
   }
 
   private Labs.Who who() {
@@ -221,7 +195,7 @@ public final class Session implements AutoCloseable {
 
   @Override
   public void close() {
-    Bench open = bench;
+    OpenLab open = bench;
     if (open != null) {
       open.close();
     }

@@ -13,7 +13,6 @@ import java.util.Optional;
  * @param out when it left the oven
  * @param cooledUntil not to be weighed before
  * @param usefulUntil not to be weighed after
- * @param observed false where its times were stated afterwards
  * @param inRange false where the oven was seen outside the method's range
  */
 public record Stay(
@@ -24,7 +23,6 @@ public record Stay(
     Optional<OffsetDateTime> out,
     Optional<OffsetDateTime> cooledUntil,
     Optional<OffsetDateTime> usefulUntil,
-    boolean observed,
     boolean inRange) {
 
   /** True while it is in the oven. */

@@ -100,8 +100,8 @@ final class Plan implements Task {
     document.put("controls", count.controlFilters());
     document.put("spares", count.spares());
     document.put("total", count.total());
-    document.forEach((word, number) -> session.fact(word.replace('_', ' ') + ": " + number));
     String advice = advice(session);
+    document.forEach((word, number) -> session.fact(word.replace('_', ' ') + ": " + number));
     if (!advice.isEmpty()) {
       document.put("advice", advice);
       session.fact(advice);

@@ -72,7 +72,13 @@ public final class EventLines implements Consumer<WeighEvent> {
           "seconds",
           Long.toString(silent.since().toSeconds()));
     } else if (event instanceof WeighEvent.Unreadable unreadable) {
-      tell("", "unreadable", "raw", unreadable.raw(), "why", unreadable.why());
+      tell(
+          "Not read: " + unreadable.raw() + " (" + unreadable.why() + ")",
+          "unreadable",
+          "raw",
+          unreadable.raw(),
+          "why",
+          unreadable.why());
     }
   }
 

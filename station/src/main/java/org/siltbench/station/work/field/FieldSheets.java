@@ -99,7 +99,7 @@ public final class FieldSheets {
     for (FieldSheet.Line line : sheet.lines()) {
       csv.writeRecord(COLUMNS.stream().map(column -> cell(line, method, column)).toList());
     }
-    text.flush();
+    csv.flush();
   }
 
   private static String cell(FieldSheet.Line line, Method method, String column) {

@@ -4,8 +4,10 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import org.siltbench.labels.Imprint;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.EntryRef;
+import org.siltbench.station.ledger.Position;
 import org.siltbench.station.life.Fields;
 
 /** What the papers of a bench say about themselves. */
@@ -21,11 +23,12 @@ public final class Imprints {
             .entry(new EntryRef(bench.code(), 1))
             .map(Imprints::name)
             .orElse(bench.code());
+    Position head = bench instanceof OpenLab lab ? lab.ledgers().get(bench.code()) : null;
     return new Imprint(
         name,
         bench.code(),
-        null,
-        0,
+        head == null ? null : head.sum(),
+        head == null ? 0 : head.seq(),
         OffsetDateTime.now(bench.clock()).truncatedTo(ChronoUnit.SECONDS),
         bench.practice(),
         Imprint.PageSize.A4);

@@ -14,6 +14,7 @@ final class LinkWatch {
   private long lastSign;
   private boolean away;
   private boolean told;
+  private String unreadable = "";
 
   LinkWatch(Patience patience, Consumer<WeighEvent> listener) {
     this.patience = patience;
@@ -24,8 +25,9 @@ final class LinkWatch {
   void note(SourceEvent event) {
     if (event instanceof SourceEvent.Read read) {
       sign(read.reading().nanos());
-    } else if (event instanceof SourceEvent.Unreadable unreadable) {
-      sign(unreadable.nanos());
+      unreadable = "";
+    } else if (event instanceof SourceEvent.Unreadable line) {
+      unreadable(line);
     } else if (event instanceof SourceEvent.Lost lost) {
       lost(lost);
     } else if (event instanceof SourceEvent.Back back) {
@@ -37,6 +39,15 @@ final class LinkWatch {
     } else if (event instanceof SourceEvent.Ended ended) {
       throw over("The balance sends no more: " + ended.why());
     }
+  }
+
+  /** Told once for each reason; a line that cannot be read is no sign of a working balance. */
+  private void unreadable(SourceEvent.Unreadable line) {
+    if (!line.why().equals(unreadable)) {
+      unreadable = line.why();
+      listener.accept(new WeighEvent.Unreadable(line.raw(), line.why()));
+    }
+    quiet(line.nanos());
   }
 
   private void sign(long nanos) {

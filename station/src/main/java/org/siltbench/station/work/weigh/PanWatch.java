@@ -119,9 +119,6 @@ public final class PanWatch implements AutoCloseable {
       empty = false;
       return cycle.linkLost();
     }
-    if (event instanceof SourceEvent.Unreadable unreadable) {
-      listener.accept(new WeighEvent.Unreadable(unreadable.raw(), unreadable.why()));
-    }
     return List.of();
   }
 

@@ -1,4 +1,0 @@
-package org.siltbench.station.people;
-
-/** Someone who was let in. */
-public record Person(String initials, Right right) {}

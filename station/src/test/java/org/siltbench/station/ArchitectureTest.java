@@ -1,0 +1,136 @@
+package org.siltbench.station;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
+import java.time.Instant;
+
+/** The arrows between the rooms, and what stays in its room. */
+@AnalyzeClasses(packages = "org.siltbench", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule sql_stays_in_register_and_share =
+      noClasses()
+          .that(
+              resideInAPackage("org.siltbench..")
+                  .and(
+                      not(
+                          resideInAnyPackage(
+                              "..station.ledger..", "..station.register..", "..station.share.."))))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.sql..", "javax.sql..", "org.h2..", "org.postgresql..");
+
+  @ArchTest
+  static final ArchRule javafx_stays_in_the_window =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("..station.window..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javafx..");
+
+  @ArchTest
+  static final ArchRule standard_output_belongs_to_the_commands =
+      noClasses()
+          .that(
+              resideInAPackage("org.siltbench.station..")
+                  .and(not(resideInAnyPackage("..station.command.."))))
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err");
+
+  @ArchTest
+  static final ArchRule only_the_start_of_the_program_asks_the_machine_for_the_time =
+      noClasses()
+          .that()
+          .resideInAPackage("org.siltbench.station..")
+          .and()
+          .doNotHaveFullyQualifiedName("org.siltbench.station.command.Main")
+          .should()
+          .callMethod(Instant.class, "now")
+          .orShould()
+          .callMethod(Clock.class, "systemUTC")
+          .orShould()
+          .callMethod(Clock.class, "systemDefaultZone")
+          .orShould()
+          .callMethod(Clock.class, "system", java.time.ZoneId.class)
+          .orShould()
+          .callMethod(java.time.OffsetDateTime.class, "now")
+          .orShould()
+          .callMethod(java.time.LocalDate.class, "now");
+
+  @ArchTest
+  static final ArchRule the_serial_library_stays_with_the_drivers =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("org.siltbench.balance..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.fazecast..");
+
+  @ArchTest
+  static final ArchRule the_work_knows_no_command_and_no_window =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "..station.work..",
+              "..station.life..",
+              "..station.bench..",
+              "..station.ledger..",
+              "..station.register..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("..station.command..", "..station.window..", "picocli..");
+
+  @ArchTest
+  static final ArchRule the_ledger_knows_nothing_of_the_work =
+      noClasses()
+          .that()
+          .resideInAnyPackage("..station.ledger..", "..station.register..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("..station.work..", "..station.life..");
+
+  @ArchTest
+  static final ArchRule arithmetic_knows_no_other_room =
+      noClasses()
+          .that()
+          .resideInAPackage("org.siltbench.calc..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.siltbench.balance..", "org.siltbench.labels..", "org.siltbench.station..");
+
+  @ArchTest
+  static final ArchRule drivers_and_papers_know_only_arithmetic =
+      noClasses()
+          .that()
+          .resideInAnyPackage("org.siltbench.balance..", "org.siltbench.labels..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.siltbench.station..");
+
+  @ArchTest
+  static final ArchRule papers_and_drivers_do_not_know_each_other =
+      noClasses()
+          .that()
+          .resideInAPackage("org.siltbench.labels..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.siltbench.balance..");
+
+  @ArchTest
+  static final ArchRule commands_are_found_by_their_providers_only =
+      classes().that().implement(org.siltbench.station.command.Task.class).should().notBePublic();
+}
