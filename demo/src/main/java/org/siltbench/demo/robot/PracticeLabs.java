@@ -2,8 +2,8 @@ package org.siltbench.demo.robot;
 
 import java.nio.file.Path;
 import java.util.random.RandomGenerator;
-import org.siltbench.station.bench.Bench;
 import org.siltbench.station.bench.LabFolder;
+import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.Setting;
 import org.siltbench.station.command.Labs;
 import org.siltbench.station.life.LifeSubjects;
@@ -23,12 +23,12 @@ final class PracticeLabs implements Labs {
   }
 
   @Override
-  public Bench open(Path dir, Who who) {
+  public OpenLab open(Path dir, Who who) {
     return LabFolder.open(dir, setting(who));
   }
 
   @Override
-  public Bench create(Path dir, Who who, String name, boolean practice) {
+  public OpenLab create(Path dir, Who who, String name, boolean practice) {
     return LabFolder.create(dir, name, practice, setting(who));
   }
 
