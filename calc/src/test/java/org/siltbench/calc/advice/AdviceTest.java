@@ -199,4 +199,17 @@ final class AdviceTest {
     assertThrows(
         IllegalArgumentException.class, () -> new BenchLimits(5, 50, 0.2, 2, 0.005, 50, 50));
   }
+
+  @Test
+  void filtersThatGoOutAreSamplesBlanksDuplicatesAndTripBlanks() {
+    SamplingPlan plan = new SamplingPlan(QUARTER, Duration.ofHours(24), 1, 4, 10, 20, 50, 2, 20);
+    // 97 samples, 20 duplicates, 10 field blanks, 4 trip blanks: 131 out, half of it spare
+    assertEquals(new FilterCount(97, 20, 10, 4, 6, 2, 66), plan.filters());
+  }
+
+  @Test
+  void aStormOfOneConcentrationHasOneVolume() {
+    StormAdvice same = StormAdvice.of(bench(), 4000, 4000, 0.1);
+    assertEquals(50, same.oneVolume(), 1e-9);
+  }
 }

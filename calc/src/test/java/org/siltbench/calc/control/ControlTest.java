@@ -214,4 +214,14 @@ final class ControlTest {
     assertThrows(IllegalArgumentException.class, () -> new Cusum(0, 1, 0));
     assertThrows(IllegalArgumentException.class, () -> new Cusum(Double.NaN, 1, 4));
   }
+
+  /** The rules count from the centre, wherever it lies; a shift of all values changes nothing. */
+  @Property(tries = 100)
+  void rulesCountFromTheCentre(
+      @ForAll @Size(min = 1, max = 40) List<@DoubleRange(min = -4, max = 4) Double> drawn) {
+    double[] x = drawn.stream().mapToDouble(v -> Math.rint(v * 64) / 64).toArray();
+    double[] shifted = Arrays.stream(x).map(v -> v + 100).toArray();
+    Set<RunRule> rules = EnumSet.allOf(RunRule.class);
+    assertEquals(RunRules.signals(x, 0, 1, rules), RunRules.signals(shifted, 100, 1, rules));
+  }
 }

@@ -260,4 +260,11 @@ final class DetectionTest {
     assertThrows(IllegalArgumentException.class, () -> ReportingLimit.of(1, 0, 0, 0));
     assertFalse(Double.isNaN(ReportingLimit.of(0, 0, 0, 1).value()));
   }
+
+  @Test
+  void halfIsAllowedAndMeansNoProtection() {
+    CurrieLimits l = CurrieLimits.known(1, 0.5, 0.5);
+    assertEquals(0, l.critical(), 1e-12);
+    assertEquals(0, l.detection(), 1e-12);
+  }
 }

@@ -232,4 +232,24 @@ final class LoadTest {
     assertEquals(DischargeLoop.Turn.NONE, DischargeLoop.of(one, thin).turn());
     assertFalse(Math.abs(DischargeLoop.of(one, thin).area()) > DischargeLoop.NO_LOOP);
   }
+
+  /** The axes are scaled from their least value, so a base flow changes nothing. */
+  @Test
+  void aBaseFlowDoesNotChangeTheLoop() {
+    Series q = series(HOURS, 0, 5, 100, 7, 200, 7, 300, 5);
+    Series c = series(HOURS, 0, 110, 100, 120, 200, 110, 300, 100);
+    assertEquals(0.5, DischargeLoop.of(q, c).area(), 1e-12);
+    Series three = series(HOURS, 0, 0, 100, 1, 200, 1);
+    Series early = series(HOURS, 0, 0, 100, 1, 200, 0);
+    assertEquals(0.5, DischargeLoop.of(three, early).area(), 1e-12);
+  }
+
+  @Test
+  void twoStretchesWithoutDataStayTwo() {
+    Series patchy = series(Duration.ofSeconds(60), 0, 1, 50, 1, 200, 1, 250, 1, 400, 1, 450, 1);
+    Series flow = series(HOURS, 0, 1, 450, 1);
+    assertEquals(
+        List.of(new Series.Gap(at(50), at(200)), new Series.Gap(at(250), at(400))),
+        EventLoad.overCommonTime(flow, patchy).gaps());
+  }
 }

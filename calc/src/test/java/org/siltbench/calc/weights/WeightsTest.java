@@ -145,4 +145,12 @@ final class WeightsTest {
       assertTrue(Math.abs(error) + u <= 500_000);
     }
   }
+
+  @Test
+  void anUncertaintyOfZeroIsAllowed() {
+    Mass hundred = Mass.ofGrams("100");
+    assertTrue(ClassAcceptance.judge(WeightClass.E2, hundred, hundred, Mass.ZERO).accepted());
+    assertTrue(BalanceCheck.of(hundred, hundred, Mass.ZERO, mg("0.1")).weightGoodEnough());
+    assertFalse(new CertificateDrift(Mass.ZERO, 1, 0, 0).significant());
+  }
 }

@@ -17,7 +17,9 @@ import org.siltbench.demo.storm.FieldNotes;
 import org.siltbench.demo.storm.Taken;
 import org.siltbench.demo.storm.Truths;
 
-/** After the trip: bags and notes come in, filters are dried and weighed until they are constant. */
+/**
+ * After the trip: bags and notes come in, filters are dried and weighed until they are constant.
+ */
 final class AfterField {
 
   private static final int MOST_ROUNDS = 6;
@@ -70,16 +72,24 @@ final class AfterField {
     Files.write(scanned, scans, StandardCharsets.UTF_8);
     robot
         .run(
-            "custody", "--trip", Preparation.TRIP, "--relinquished", "JR", "--received", "AF",
-            "--bags", Integer.toString(scans.size()), "--seals", "intact")
+            "custody",
+            "--trip",
+            Preparation.TRIP,
+            "--relinquished",
+            "JR",
+            "--received",
+            "AF",
+            "--bags",
+            Integer.toString(scans.size()),
+            "--seals",
+            "intact")
         .done();
     Set<String> used = new LinkedHashSet<>();
     notes.forEach(note -> used.add(note.filter()));
     unusedBack(used);
     Answer answer =
         robot
-            .run(
-                "receive", "--from", file.toString(), "--scans", scanned.toString(), "--missing")
+            .run("receive", "--from", file.toString(), "--scans", scanned.toString(), "--missing")
             .done();
     seen.missing =
         answer.object().get("missing") instanceof List<?> list && list.contains(faults.lost());
@@ -87,13 +97,18 @@ final class AfterField {
   }
 
   private void unusedBack(Set<String> used) {
-    List<String> unused =
-        issued.bags().spares().stream().filter(id -> !used.contains(id)).toList();
+    List<String> unused = issued.bags().spares().stream().filter(id -> !used.contains(id)).toList();
     if (!unused.isEmpty()) {
       robot
           .run(
-              "issue", "--back", "--batch", Preparation.BATCH, "--trip", Preparation.TRIP,
-              "--filters", String.join(",", unused))
+              "issue",
+              "--back",
+              "--batch",
+              Preparation.BATCH,
+              "--trip",
+              Preparation.TRIP,
+              "--filters",
+              String.join(",", unused))
           .done();
       story.tell(unused.size() + " spares came back unused");
     }

@@ -36,8 +36,7 @@ final class Announced {
   /** How many of them the ledger files do not hold as announced, read line by line. */
   int lost(Path lab) throws IOException {
     Map<String, String> written = new HashMap<>();
-    try (DirectoryStream<Path> files =
-        Files.newDirectoryStream(lab.resolve("ledger"), "*.jsonl")) {
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(lab.resolve("ledger"), "*.jsonl")) {
       for (Path file : files) {
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
           read(line, written);

@@ -51,8 +51,7 @@ final class Campaign {
    * @param announced masses announced
    * @param lost announced masses that the ledger does not hold
    */
-  record Outcome(
-      Comparison comparison, Map<String, Boolean> faults, int announced, int lost) {}
+  record Outcome(Comparison comparison, Map<String, Boolean> faults, int announced, int lost) {}
 
   Outcome run() throws IOException {
     Ovens ovens = new Ovens(robot, truths);
@@ -76,11 +75,15 @@ final class Campaign {
     story.chapter("Results and papers");
     Answer results =
         robot
-            .run("results", "--batch", Preparation.BATCH, "--out", out.resolve("results").toString())
+            .run(
+                "results", "--batch", Preparation.BATCH, "--out", out.resolve("results").toString())
             .done();
     robot
         .run(
-            "logsheet", "--batch", Preparation.BATCH, "--out",
+            "logsheet",
+            "--batch",
+            Preparation.BATCH,
+            "--out",
             out.resolve("log-sheet.pdf").toString())
         .done();
     Answer verified = robot.run("verify").done();

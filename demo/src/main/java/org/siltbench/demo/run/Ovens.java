@@ -41,8 +41,7 @@ final class Ovens {
    * @param out when it should leave the oven
    * @param cooledUntil not to be weighed before
    */
-  record Load(
-      String cycle, List<String> filters, OffsetDateTime out, OffsetDateTime cooledUntil) {}
+  record Load(String cycle, List<String> filters, OffsetDateTime out, OffsetDateTime cooledUntil) {}
 
   /** Puts filters into the oven and answers the loads the bench plans. */
   List<Load> start(String... which) {
@@ -72,8 +71,16 @@ final class Ovens {
     Answer ended =
         robot
             .run(
-                "dry", "end", "--cycle", load.cycle(), "--filters",
-                String.join(",", load.filters()), "--temperature", WARM, "--thermometer", "T-2")
+                "dry",
+                "end",
+                "--cycle",
+                load.cycle(),
+                "--filters",
+                String.join(",", load.filters()),
+                "--temperature",
+                WARM,
+                "--thermometer",
+                "T-2")
             .done();
     truths.dry(load.filters());
     return OffsetDateTime.parse(Answer.text(ended.object(), "cooled_until"));

@@ -27,8 +27,7 @@ final class Preparation {
   private final Path out;
   private final Story story;
 
-  Preparation(
-      Robot robot, Truths truths, Announced announced, Ovens ovens, Path out, Story story) {
+  Preparation(Robot robot, Truths truths, Announced announced, Ovens ovens, Path out, Story story) {
     this.robot = robot;
     this.truths = truths;
     this.announced = announced;
@@ -63,14 +62,42 @@ final class Preparation {
     CampaignMethod.write(robot.lab());
     robot
         .run(
-            "balance", "describe", "--name", "AF-balance", "--balance", BALANCE, "--serial", "PB-1",
-            "--resolution", "0.00001", "--capacity", "60", "--calibrated", "2026-04-01", "--due",
-            "2027-04-01", "--linearity", "0.01", "--eccentricity", "0.01")
+            "balance",
+            "describe",
+            "--name",
+            "AF-balance",
+            "--balance",
+            BALANCE,
+            "--serial",
+            "PB-1",
+            "--resolution",
+            "0.00001",
+            "--capacity",
+            "60",
+            "--calibrated",
+            "2026-04-01",
+            "--due",
+            "2027-04-01",
+            "--linearity",
+            "0.01",
+            "--eccentricity",
+            "0.01")
         .done();
     robot
         .run(
-            "weight", "--name", WEIGHT, "--nominal", "0.1", "--certified", "0.100003", "--U",
-            "0.005", "--certificate", "PC-17", "--due", "2027-06-01")
+            "weight",
+            "--name",
+            WEIGHT,
+            "--nominal",
+            "0.1",
+            "--certified",
+            "0.100003",
+            "--U",
+            "0.005",
+            "--certificate",
+            "PC-17",
+            "--due",
+            "2027-06-01")
         .done();
     truths.weight(WEIGHT, Mass.ofMilligrams("100.003"));
     robot.run("room", "--temperature", "21.4", "--pressure", "1008", "--humidity", "41").done();
@@ -81,20 +108,56 @@ final class Preparation {
     story.chapter("The batch");
     robot
         .run(
-            "lot", "new", "--name", "GF-0726", "--maker-lot", "invented", "--material",
-            "glass fibre, no binder", "--pore", "1.2", "--diameter", "47", "--washed")
+            "lot",
+            "new",
+            "--name",
+            "GF-0726",
+            "--maker-lot",
+            "invented",
+            "--material",
+            "glass fibre, no binder",
+            "--pore",
+            "1.2",
+            "--diameter",
+            "47",
+            "--washed")
         .done();
     robot.run("lot", "test", "--lot", "GF-0726", "--losses", "0.05,0.08,0.02").done();
     robot
         .run(
-            "batch", "new", "--name", BATCH, "--lot", "GF-0726", "--method", CampaignMethod.KEY,
-            "--count", "64", "--spares", "9", "--field-blanks", "2", "--trip-blanks", "1",
-            "--method-blanks", "2", "--controls", "2")
+            "batch",
+            "new",
+            "--name",
+            BATCH,
+            "--lot",
+            "GF-0726",
+            "--method",
+            CampaignMethod.KEY,
+            "--count",
+            "64",
+            "--spares",
+            "9",
+            "--field-blanks",
+            "2",
+            "--trip-blanks",
+            "1",
+            "--method-blanks",
+            "2",
+            "--controls",
+            "2")
         .done();
     robot
         .run(
-            "batch", "new", "--name", "another", "--lot", "GF-0726", "--method",
-            CampaignMethod.KEY, "--count", "1")
+            "batch",
+            "new",
+            "--name",
+            "another",
+            "--lot",
+            "GF-0726",
+            "--method",
+            CampaignMethod.KEY,
+            "--count",
+            "1")
         .done();
     List<String> filters = new ArrayList<>();
     for (String name : List.of(BATCH, "another")) {
@@ -128,8 +191,15 @@ final class Preparation {
         Answer weighed =
             robot
                 .run(
-                    "preweigh", "--batch", batch, "--balance", BALANCE, "--weight", WEIGHT,
-                    "--repeat", "6")
+                    "preweigh",
+                    "--batch",
+                    batch,
+                    "--balance",
+                    BALANCE,
+                    "--weight",
+                    WEIGHT,
+                    "--repeat",
+                    "6")
                 .done();
         announced.note(weighed);
       }
@@ -143,7 +213,12 @@ final class Preparation {
       Answer labels =
           robot
               .run(
-                  "labels", "--batch", batch, "--media", "roll-50x25", "--out",
+                  "labels",
+                  "--batch",
+                  batch,
+                  "--media",
+                  "roll-50x25",
+                  "--out",
                   out.resolve("bag-labels" + (batch.equals(BATCH) ? "" : "-2") + ".pdf").toString())
               .done();
       labels
@@ -159,8 +234,13 @@ final class Preparation {
     announced.note(robot.run("audit", "--batch", BATCH, "--balance", BALANCE).done());
     robot
         .run(
-            "fieldsheet", "--batch", BATCH, "--out", out.resolve("field-sheet.pdf").toString(),
-            "--csv", out.resolve("field-sheet.csv").toString())
+            "fieldsheet",
+            "--batch",
+            BATCH,
+            "--out",
+            out.resolve("field-sheet.pdf").toString(),
+            "--csv",
+            out.resolve("field-sheet.csv").toString())
         .done();
     robot.run("issue", "--batch", BATCH, "--trip", TRIP, "--to", "JR").done();
     Map<String, List<String>> byRole = filters(BATCH);
@@ -175,8 +255,17 @@ final class Preparation {
     int count = samples.size() + spares.size() + 3;
     robot
         .run(
-            "custody", "--trip", TRIP, "--relinquished", "AF", "--received", "JR", "--bags",
-            Integer.toString(count), "--seals", "intact")
+            "custody",
+            "--trip",
+            TRIP,
+            "--relinquished",
+            "AF",
+            "--received",
+            "JR",
+            "--bags",
+            Integer.toString(count),
+            "--seals",
+            "intact")
         .done();
     story.tell(count + " bags are on their way");
     String stranger = filters("another").getOrDefault("sample", List.of("")).get(0);

@@ -22,28 +22,30 @@ public final class CalcMeasure {
   private static final int TRIALS = 100_000;
   private static final int DOUBTFUL_ROWS = 5;
 
+  private static final Method METHOD = Methods.presets().get("sm-2540d-23");
+  private static final int CSV_ROUNDS = 3;
+
   private final int rows;
+  private final int csvRows;
   private final int rounds;
   private final Clock clock = new Clock();
   private final Map<String, Map<String, Double>> figures = new LinkedHashMap<>();
 
-  private CalcMeasure(int rows, int rounds) {
-    this.rows = rows;
-    this.rounds = rounds;
+  private CalcMeasure(List<String> args) {
+    rows = option(args, "--rows", 100_000);
+    csvRows = option(args, "--csv-rows", 1_000_000);
+    rounds = option(args, "--rounds", 11);
   }
 
-  /** Runs with {@code --rows}, {@code --rounds}, {@code --json}. */
-  public static String run(String... args) {
+  /** Runs with {@code --rows}, {@code --csv-rows}, {@code --rounds}, {@code --json}. */
+  public static String run(String... args) throws IOException {
     List<String> list = List.of(args);
-    CalcMeasure measure = new CalcMeasure(option(list, "--rows", 100_000), rounds(list));
+    CalcMeasure measure = new CalcMeasure(list);
     measure.firstOrder();
     measure.distributions();
     measure.doubtfulRows();
+    measure.csv();
     return list.contains("--json") ? measure.json() : measure.table();
-  }
-
-  private static int rounds(List<String> args) {
-    return option(args, "--rounds", 11);
   }
 
   private static int option(List<String> args, String name, int otherwise) {
@@ -53,14 +55,13 @@ public final class CalcMeasure {
 
   private void firstOrder() {
     List<InputRow> input = Rows.of(rows, Rows.VOLUME_U);
-    Method method = Methods.presets().get("sm-2540d-23");
     PlainFirstOrder plain = new PlainFirstOrder(input);
     double[] s =
         clock.seconds(
             rounds,
-            round -> batch(method, input, true),
-            round -> batch(method, input, false),
-            round -> plain.run(method.uncertainty(), Rows.BALANCE));
+            round -> batch(input, true),
+            round -> batch(input, false),
+            round -> plain.run(METHOD.uncertainty(), Rows.BALANCE));
     compare("first_order_full_budget", s[0] / rows, s[2] / rows);
     compare("first_order_without_written_budget", s[1] / rows, s[2] / rows);
   }
@@ -76,16 +77,22 @@ public final class CalcMeasure {
   /** Rows whose volume is known to 10 % only: the calculation turns to distributions by itself. */
   private void doubtfulRows() {
     List<InputRow> input = Rows.of(DOUBTFUL_ROWS, 45);
-    Method method = Methods.presets().get("sm-2540d-23");
     Trials plain = new Trials(TRIALS);
-    double[] s =
-        clock.seconds(rounds, round -> batch(method, input, true), plain::plainWithInterval);
+    double[] s = clock.seconds(rounds, round -> batch(input, true), plain::plainWithInterval);
     compare("batch_rows_by_distributions", s[0] / (DOUBTFUL_ROWS - 1), s[1]);
   }
 
-  private static double batch(Method method, List<InputRow> input, boolean budget) {
+  /** Goal: within 3 times of reading and writing. */
+  private void csv() throws IOException {
+    try (Csv csv = new Csv(csvRows, METHOD)) {
+      double[] s = clock.seconds(CSV_ROUNDS, csv::calculate, csv::copy);
+      compare("csv_rows", s[0] / csvRows, s[1] / csvRows);
+    }
+  }
+
+  private static double batch(List<InputRow> input, boolean budget) {
     double[] keep = new double[1];
-    new BatchCalculation(method, Rows.BALANCE)
+    new BatchCalculation(METHOD, Rows.BALANCE)
         .run(input::forEach, row -> keep[0] += sum(row, budget));
     return keep[0];
   }
@@ -119,9 +126,11 @@ public final class CalcMeasure {
       json.writeStartObject();
       json.writeStringField("bench", "calc");
       json.writeNumberField("rows", rows);
+      json.writeNumberField("csv_rows_in_table", csvRows);
       json.writeNumberField("rounds", rounds);
       json.writeNumberField("trials", TRIALS);
       json.writeNumberField("goal_times_plain", 2);
+      json.writeNumberField("goal_csv_times_plain", 3);
       for (Map.Entry<String, Map<String, Double>> figure : figures.entrySet()) {
         json.writeObjectFieldStart(figure.getKey());
         for (Map.Entry<String, Double> value : figure.getValue().entrySet()) {
