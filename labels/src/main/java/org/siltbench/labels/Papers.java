@@ -2,9 +2,13 @@ package org.siltbench.labels;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.List;
+import org.siltbench.labels.chart.Mark;
 import org.siltbench.labels.code.Dots;
 import org.siltbench.labels.cycle.CycleCard;
 import org.siltbench.labels.cycle.CycleDrawing;
+import org.siltbench.labels.draw.MarkPainter;
+import org.siltbench.labels.draw.Page;
 import org.siltbench.labels.draw.Paper;
 import org.siltbench.labels.draw.Title;
 import org.siltbench.labels.label.LabelDrawing;
@@ -73,6 +77,23 @@ public final class Papers {
       throws IOException {
     try (Paper paper = new Paper(title, imprint)) {
       drawing.on(paper);
+      paper.save(out);
+    }
+  }
+
+  /** One picture on a page of its own size, millimetres. */
+  public static void picture(
+      String title,
+      List<Mark> marks,
+      double width,
+      double height,
+      Imprint imprint,
+      OutputStream out)
+      throws IOException {
+    try (Paper paper = new Paper(new Title(title, title, false, false), imprint)) {
+      Page page = paper.page(width, height);
+      MarkPainter.paint(page, 0, 0, marks);
+      page.finish();
       paper.save(out);
     }
   }

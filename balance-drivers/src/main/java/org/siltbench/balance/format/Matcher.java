@@ -165,6 +165,9 @@ final class Matcher {
   }
 
   private static int word(byte[] bytes, int from, int to) {
+    if (from < to && (bytes[from] == '-' || bytes[from] == '+')) {
+      return from; // it may be the sign of the number
+    }
     int at = from;
     while (at < to && bytes[at] > ' ' && bytes[at] != ',' && bytes[at] != ';') {
       at++;

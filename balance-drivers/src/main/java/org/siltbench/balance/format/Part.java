@@ -34,7 +34,7 @@ public sealed interface Part {
   /** A run of digits that is no mass: a counter, a number of the balance. */
   record Digits() implements Part {}
 
-  /** A run of characters other than blank, comma and semicolon. */
+  /** A run of characters other than blank, comma and semicolon, that does not begin with a sign. */
   record Word() implements Part {}
 
   /** Exactly so many characters, whatever they are. */
@@ -77,7 +77,8 @@ public sealed interface Part {
       return word;
     }
 
-    int of(byte[] bytes, int from, int to) {
+    /** The check of the bytes from {@code from} to before {@code to}. */
+    public int of(byte[] bytes, int from, int to) {
       int sum = 0;
       for (int i = from; i < to; i++) {
         sum = this == XOR ? sum ^ bytes[i] : sum + bytes[i];

@@ -10,7 +10,7 @@ import org.siltbench.calc.method.Methods;
 import org.siltbench.demo.storm.VolumeErrors;
 
 /** The campaign's own method: a preset with the numbers of its own vessels and balance. */
-final class CampaignMethod {
+public final class CampaignMethod {
 
   static final String KEY = "alder-fork";
   static final double HANDLING_MG = 0.05;
@@ -29,16 +29,20 @@ final class CampaignMethod {
 
   private CampaignMethod() {}
 
-  /** Writes it where a lab keeps its own methods. */
-  static void write(Path lab) throws IOException {
+  /** The method. */
+  public static Method get() {
     StringBuilder text = new StringBuilder();
     for (String line : Methods.presets().get("sm-2540d-23").text().split("\n")) {
       String key = line.split("=", 2)[0].strip();
       String own = OWN.get(key);
       text.append(own == null ? line : key + " = " + own).append('\n');
     }
-    Method.parse(text.toString());
+    return Method.parse(text.toString());
+  }
+
+  /** Writes it where a lab keeps its own methods. */
+  static void write(Path lab) throws IOException {
     Path folder = Files.createDirectories(lab.resolve("methods"));
-    Files.writeString(folder.resolve(KEY + ".method"), text, StandardCharsets.UTF_8);
+    Files.writeString(folder.resolve(KEY + ".method"), get().text(), StandardCharsets.UTF_8);
   }
 }

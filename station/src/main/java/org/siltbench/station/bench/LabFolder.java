@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
@@ -45,15 +46,51 @@ public final class LabFolder {
           "Nothing was changed.",
           "Open it as it is, or name another folder.");
     }
+    return create(folder, name, practice, Optional.empty(), setting);
+  }
+
+  /**
+   * Makes a new bench that goes on where another left off.
+   *
+   * @param origin the newest entry known of the other bench
+   * @param source a folder with ledgers to copy, or empty where they will be fetched
+   */
+  public static OpenLab restore(
+      Path folder,
+      String name,
+      boolean practice,
+      Anchor origin,
+      Optional<Path> source,
+      Setting setting) {
+    if (exists(folder)) {
+      throw new Problem.Refused(
+          "The folder " + folder + " is a lab folder already.",
+          "Nothing was changed.",
+          "Restore into an empty folder.");
+    }
     try {
-      String code = code(setting);
+      setting.disk().makeFolder(folder);
+      setting.disk().makeFolder(folder.resolve("ledger"));
+      if (source.isPresent()) {
+        LedgerCopy.all(source.get().resolve("ledger"), folder.resolve("ledger"), setting.disk());
+      }
+    } catch (IOException e) {
+      throw DiskTrouble.opening(folder, e);
+    }
+    return create(folder, name, practice, Optional.of(origin), setting);
+  }
+
+  private static OpenLab create(
+      Path folder, String name, boolean practice, Optional<Anchor> origin, Setting setting) {
+    try {
       Disk disk = setting.disk();
       disk.makeFolder(folder);
       disk.makeFolder(folder.resolve("ledger"));
       disk.makeFolder(folder.resolve("register"));
+      String code = freeCode(folder, setting);
       BenchKey key = BenchKey.make(folder, disk, setting.random());
       LocalBench bench = new LocalBench(folder, code, setting);
-      bench.act(view -> List.of(created(name, practice, key)));
+      bench.act(view -> List.of(created(name, practice, key, origin)));
       disk.replace(folder.resolve(NAME_FILE), identity(code));
       return bench;
     } catch (IOException e) {
@@ -75,12 +112,20 @@ public final class LabFolder {
     }
   }
 
-  private static Draft created(String name, boolean practice, BenchKey key) {
+  private static Draft created(
+      String name, boolean practice, BenchKey key, Optional<Anchor> origin) {
     Map<String, @Nullable Object> data = new LinkedHashMap<>();
     data.put("name", name);
     data.put("practice", practice);
     data.put("format_of_ids", 1L);
     data.put("key", key.open());
+    if (origin.isPresent()) {
+      Map<String, @Nullable Object> from = new LinkedHashMap<>();
+      from.put("bench", origin.get().bench());
+      from.put("seq", origin.get().seq());
+      from.put("head", origin.get().head());
+      data.put("restored_from", from);
+    }
     return new Draft("bench.created", 1, true, data);
   }
 
@@ -91,7 +136,8 @@ public final class LabFolder {
     return (Json.write(identity) + '\n').getBytes(StandardCharsets.UTF_8);
   }
 
-  static String readCode(Path folder) throws IOException {
+  /** The code of the bench whose folder this is. */
+  public static String readCode(Path folder) throws IOException {
     try {
       Object code = Json.object(Files.readAllBytes(folder.resolve(NAME_FILE))).get("bench");
       if (code instanceof String text && CODE.matcher(text).matches()) {
@@ -101,6 +147,15 @@ public final class LabFolder {
     } catch (NotJson e) {
       throw new IOException("the file " + NAME_FILE + " is damaged: " + e.getMessage(), e);
     }
+  }
+
+  private static String freeCode(Path folder, Setting setting) throws IOException {
+    List<String> taken = setting.disk().names(folder.resolve("ledger"));
+    String code = code(setting);
+    while (taken.contains(code + ".jsonl")) {
+      code = code(setting);
+    }
+    return code;
   }
 
   private static String code(Setting setting) {

@@ -104,7 +104,7 @@ public final class Console {
   }
 
   /** Asks the terminal for a secret without showing it; empty where there is no terminal. */
-  Optional<char[]> secret(String prompt) {
+  public Optional<char[]> secret(String prompt) {
     java.io.Console tty = terminal ? System.console() : null;
     return tty == null ? Optional.empty() : Optional.ofNullable(tty.readPassword("%s", prompt));
   }

@@ -2,10 +2,15 @@ package org.siltbench.station.command;
 
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.util.Arrays;
+import org.siltbench.station.Problem;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.Setting;
 import org.siltbench.station.life.LifeSubjects;
+import org.siltbench.station.people.GuardedLab;
+import org.siltbench.station.people.People;
+import org.siltbench.station.people.Person;
 
 /** Lab folders on the disk. */
 final class LabFolders implements Labs {
@@ -17,7 +22,12 @@ final class LabFolders implements Labs {
 
   @Override
   public OpenLab open(Path dir, Who who) {
-    return LabFolder.open(dir, setting(who));
+    People people = new People(dir, who.clock(), new SecureRandom());
+    if (people.isOpen()) {
+      return LabFolder.open(dir, setting(who));
+    }
+    Who known = new Who(People.named(who.operator()), who.pin(), who.clock(), who.notes());
+    return new GuardedLab(LabFolder.open(dir, setting(known)), () -> signOn(people, known));
   }
 
   @Override
@@ -25,7 +35,25 @@ final class LabFolders implements Labs {
     return LabFolder.create(dir, name, practice, setting(who));
   }
 
-  private static Setting setting(Who who) {
+  /** Lets the operator in by the PIN. */
+  static Person signOn(People people, Who who) {
+    char[] pin =
+        who.pin()
+            .get()
+            .orElseThrow(
+                () ->
+                    new Problem.Refused(
+                        "This lab knows its people, and there is no PIN.",
+                        "Nothing was recorded.",
+                        "Give --operator and --pin-file, or the variable SILTBENCH_PIN."));
+    try {
+      return people.signOn(who.operator(), pin);
+    } finally {
+      Arrays.fill(pin, '\0');
+    }
+  }
+
+  static Setting setting(Who who) {
     return new Setting(
         who.operator(), who.clock(), new SecureRandom(), new LifeSubjects(), who.notes());
   }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,6 +12,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.OpenLab;
+import org.siltbench.station.bench.Setting;
+import org.siltbench.station.people.People;
+import org.siltbench.station.people.Right;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.weigh.Scale;
 
@@ -153,6 +157,28 @@ public final class Session implements AutoCloseable {
     bench = made;
     message("New " + (practice ? "practice lab" : "lab") + " in " + labFolder() + '.');
     return made;
+  }
+
+  /** What a lab folder takes from outside, for commands that make folders in another way. */
+  public Setting setting() {
+    return LabFolders.setting(who());
+  }
+
+  /** Who may work in the lab. */
+  public People people() {
+    return new People(labFolder(), clock(), new SecureRandom());
+  }
+
+  /** Refuses whoever is not a supervisor; an open lab asks nobody. */
+  public void supervisor() {
+    People people = people();
+    if (!labExists()) {
+      existingBench();
+    }
+    if (!people.isOpen() && !LabFolders.signOn(people, who()).right().includes(Right.SUPERVISE)) {
+      throw new Problem.Refused(
+          "Only a supervisor may do that.", "Nothing was changed.", "Ask a supervisor.");
+    }
   }
 
   private Labs.Who who() {

@@ -11,11 +11,9 @@ final class Sectors {
 
   private static final int SECTOR = 512;
 
-  /** A change of the file's bytes that may reach the disk in part. */
+  /** A change of the file's bytes. */
   private interface Change {
-    byte[] whole(byte[] file);
-
-    byte[] part(byte[] file, RandomGenerator random);
+    byte[] of(byte[] file);
   }
 
   private final List<Change> underWay = new ArrayList<>();
@@ -59,13 +57,13 @@ final class Sectors {
   }
 
   private void change(Change change) {
-    shown = change.whole(shown);
+    shown = change.of(shown);
     underWay.add(change);
   }
 
   void force() {
     for (Change change : underWay) {
-      safe = change.whole(safe);
+      safe = change.of(safe);
     }
     underWay.clear();
   }
@@ -82,17 +80,32 @@ final class Sectors {
     underWay.clear();
   }
 
-  /** Either the first changes in order, the last of them in part, or any of them in parts. */
+  /** Either the first changes in order, the last of them in part, or any sectors at any stage. */
   private byte[] reached(RandomGenerator random) {
-    byte[] file = safe;
-    boolean inOrder = random.nextBoolean();
-    int whole = random.nextInt(underWay.size() + 1);
-    for (int i = 0; i < underWay.size(); i++) {
-      Change change = underWay.get(i);
-      if (inOrder && i < whole) {
-        file = change.whole(file);
-      } else if (!inOrder || i == whole) {
-        file = change.part(file, random);
+    List<byte[]> stages = new ArrayList<>(List.of(safe));
+    for (Change change : underWay) {
+      stages.add(change.of(stages.get(stages.size() - 1)));
+    }
+    int last = random.nextInt(stages.size());
+    return random.nextBoolean()
+        ? inOrder(stages, last, random)
+        : bySector(stages, stages.get(last).length, random);
+  }
+
+  private byte[] inOrder(List<byte[]> stages, int last, RandomGenerator random) {
+    boolean inPart = last < underWay.size() && underWay.get(last) instanceof Written;
+    return inPart
+        ? ((Written) underWay.get(last)).part(stages.get(last), random)
+        : stages.get(last);
+  }
+
+  private static byte[] bySector(List<byte[]> stages, int size, RandomGenerator random) {
+    byte[] file = new byte[size];
+    for (int from = 0; from < size; from += SECTOR) {
+      byte[] stage = stages.get(random.nextInt(stages.size()));
+      int to = Math.min(Math.min(from + SECTOR, size), stage.length);
+      if (to > from) {
+        System.arraycopy(stage, from, file, from, to - from);
       }
     }
     return file;
@@ -100,13 +113,8 @@ final class Sectors {
 
   private record Cut(int size) implements Change {
     @Override
-    public byte[] whole(byte[] file) {
+    public byte[] of(byte[] file) {
       return size < file.length ? Arrays.copyOf(file, size) : file;
-    }
-
-    @Override
-    public byte[] part(byte[] file, RandomGenerator random) {
-      return random.nextBoolean() ? whole(file) : file;
     }
   }
 
@@ -120,42 +128,18 @@ final class Sectors {
     }
 
     @Override
-    public byte[] whole(byte[] file) {
-      return put(file, 0, bytes.length);
+    public byte[] of(byte[] file) {
+      return first(bytes.length, file);
     }
 
-    @Override
-    public byte[] part(byte[] file, RandomGenerator random) {
-      if (random.nextBoolean()) {
-        return put(file, 0, random.nextInt(bytes.length + 1));
-      }
-      byte[] partly = random.nextBoolean() ? grown(file, at + bytes.length) : file;
-      for (int from = 0; from < bytes.length; from = nextSector(from)) {
-        if (random.nextBoolean()) {
-          partly = put(partly, from, Math.min(nextSector(from), bytes.length));
-        }
-      }
-      return partly;
+    byte[] part(byte[] file, RandomGenerator random) {
+      return first(random.nextInt(bytes.length + 1), file);
     }
 
-    private int nextSector(int from) {
-      return (at + from) / SECTOR * SECTOR + SECTOR - at;
-    }
-
-    private byte[] put(byte[] file, int from, int to) {
-      if (from == to) {
-        return file;
-      }
-      byte[] changed = grown(file, at + to);
-      if (changed == file) {
-        changed = file.clone();
-      }
-      System.arraycopy(bytes, from, changed, at + from, to - from);
+    private byte[] first(int length, byte[] file) {
+      byte[] changed = Arrays.copyOf(file, Math.max(file.length, length == 0 ? 0 : at + length));
+      System.arraycopy(bytes, 0, changed, at, length);
       return changed;
-    }
-
-    private static byte[] grown(byte[] file, int size) {
-      return size > file.length ? Arrays.copyOf(file, size) : file;
     }
   }
 }

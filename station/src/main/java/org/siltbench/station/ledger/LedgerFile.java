@@ -125,9 +125,8 @@ public final class LedgerFile implements Closeable {
 
   /** False if the rest was set aside. */
   private boolean take(Pieces.Piece piece, boolean last, List<Line> lines) throws IOException {
-    byte[] bytes = piece.ended() ? piece.bytes() : withoutZeros(piece.bytes());
     try {
-      Line line = LineText.read(bytes, piece.at());
+      Line line = LineText.read(piece.entry(), piece.at());
       checkPlace(line);
       if (!piece.ended()) {
         file.truncate(line.at() + line.length());
@@ -139,7 +138,7 @@ public final class LedgerFile implements Closeable {
       lines.add(line);
       return true;
     } catch (BadLine e) {
-      boolean torn = last && (!piece.ended() || hasZero(piece.bytes()));
+      boolean torn = last && piece.torn();
       if (!e.newer() && (mirror || torn)) {
         setAside(piece.at());
         return false;
@@ -165,24 +164,6 @@ public final class LedgerFile implements Closeable {
     if (!follows && !afterGap) {
       throw BadLine.damaged("it does not follow the line before");
     }
-  }
-
-  /** A power cut may leave zeros where written bytes did not reach the disk. JSON has none. */
-  private static byte[] withoutZeros(byte[] bytes) {
-    int length = bytes.length;
-    while (length > 0 && bytes[length - 1] == 0) {
-      length--;
-    }
-    return Arrays.copyOf(bytes, length);
-  }
-
-  private static boolean hasZero(byte[] bytes) {
-    for (byte b : bytes) {
-      if (b == 0) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private void setAside(long from) throws IOException {

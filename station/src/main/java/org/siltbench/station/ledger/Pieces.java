@@ -3,6 +3,9 @@ package org.siltbench.station.ledger;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Cuts a file into lines, without ever holding more than the longest line. */
@@ -32,9 +35,44 @@ final class Pieces {
       return bytes;
     }
 
+    /**
+     * Its bytes, without the zeros that a power cut may have left at the end of the file: JSON has
+     * none.
+     */
+    byte[] entry() {
+      int length = bytes.length;
+      while (!ended && length > 0 && bytes[length - 1] == 0) {
+        length--;
+      }
+      return length == bytes.length ? bytes : Arrays.copyOf(bytes, length);
+    }
+
     /** True if a newline follows. */
     boolean ended() {
       return ended;
+    }
+
+    /**
+     * True if this, as the last piece of a file, is a line that a power cut or a kill kept from
+     * being written whole. Such a line was never acknowledged. A line that was whole and has been
+     * changed since is not torn: it has its end, and no hole where bytes did not reach the disk.
+     */
+    boolean torn() {
+      return hasHole() || (!ended && !END.matcher(text()).find());
+    }
+
+    private String text() {
+      return new String(bytes, StandardCharsets.ISO_8859_1);
+    }
+
+    /** Unwritten bytes are zeros: from the start on, or more than one together. */
+    private boolean hasHole() {
+      for (int i = 0; i < bytes.length - 1; i++) {
+        if (bytes[i] == 0 && (i == 0 || bytes[i + 1] == 0)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     /** Offset after it and its newline. */
@@ -42,6 +80,8 @@ final class Pieces {
       return end;
     }
   }
+
+  private static final Pattern END = Pattern.compile(",\"sum\":\"[0-9a-f]{64}\"}");
 
   private final Disk.File file;
   private final ByteBuffer buffer = ByteBuffer.allocate(1 << 16).limit(0);

@@ -26,9 +26,10 @@ public final class VerifyLedger {
    * @param entries whole entries
    * @param seq place of the newest whole entry
    * @param head its hash
+   * @param torn the last line was cut short while it was written; it was never acknowledged
    */
   public record Checked(
-      String bench, long entries, long seq, String head, List<Finding> problems) {}
+      String bench, long entries, long seq, String head, boolean torn, List<Finding> problems) {}
 
   private final String bench;
   private final Consumer<Line> visitor;
@@ -37,6 +38,7 @@ public final class VerifyLedger {
   private int unreadable;
   private long number;
   private long entries;
+  private boolean torn;
 
   private VerifyLedger(String bench, Consumer<Line> visitor) {
     this.bench = bench;
@@ -49,8 +51,11 @@ public final class VerifyLedger {
     VerifyLedger verify = new VerifyLedger(bench, visitor);
     try (Disk.File file = disk.read(path)) {
       Pieces pieces = new Pieces(file, 0);
-      for (Pieces.Piece piece = pieces.next(); piece != null; piece = pieces.next()) {
-        verify.check(piece);
+      Pieces.@Nullable Piece piece = pieces.next();
+      while (piece != null) {
+        Pieces.@Nullable Piece next = pieces.next();
+        verify.check(piece, next == null);
+        piece = next;
       }
     }
     return verify.checked();
@@ -59,24 +64,27 @@ public final class VerifyLedger {
   private Checked checked() {
     Line newest = before;
     return newest == null
-        ? new Checked(bench, entries, 0, LineText.NO_HASH, List.copyOf(problems))
+        ? new Checked(bench, entries, 0, LineText.NO_HASH, torn, List.copyOf(problems))
         : new Checked(
-            bench, entries, newest.entry().ref().seq(), newest.sum(), List.copyOf(problems));
+            bench, entries, newest.entry().ref().seq(), newest.sum(), torn, List.copyOf(problems));
   }
 
-  private void check(Pieces.Piece piece) {
+  private void check(Pieces.Piece piece, boolean last) {
     number++;
     try {
-      Line line = LineText.read(piece.bytes(), piece.at());
+      Line line = LineText.read(piece.entry(), piece.at());
       place(line);
       before = line;
       unreadable = 0;
       entries++;
       visitor.accept(line);
     } catch (BadLine e) {
-      String what = piece.ended() ? "the line is damaged: " : "the last line is cut short: ";
-      find(expected(), what + e.getMessage());
-      unreadable++;
+      if (last && !e.newer() && piece.torn()) {
+        torn = true;
+      } else {
+        find(expected(), "the line is damaged: " + e.getMessage());
+        unreadable++;
+      }
     }
   }
 

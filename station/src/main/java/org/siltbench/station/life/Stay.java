@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param out when it left the oven
  * @param cooledUntil not to be weighed before
  * @param usefulUntil not to be weighed after
+ * @param observed false where its times were stated afterwards
  * @param inRange false where the oven was seen outside the method's range
  */
 public record Stay(
@@ -23,6 +24,7 @@ public record Stay(
     Optional<OffsetDateTime> out,
     Optional<OffsetDateTime> cooledUntil,
     Optional<OffsetDateTime> usefulUntil,
+    boolean observed,
     boolean inRange) {
 
   /** True while it is in the oven. */

@@ -24,6 +24,7 @@ final class Stays {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        !data.text("observed").equals("false"),
         true);
   }
 
@@ -36,6 +37,7 @@ final class Stays {
         Optional.of(data.time("out").orElse(entry.at())),
         data.time("cooled_until"),
         data.time("useful_until"),
+        stay.observed() && !data.text("observed").equals("false"),
         !data.text("in_range").equals("false"));
   }
 

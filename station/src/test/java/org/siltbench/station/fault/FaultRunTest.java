@@ -9,7 +9,7 @@ class FaultRunTest {
 
   @Test
   void noAcknowledgedEntryIsLostInSomeThousandRuns() {
-    runs(0, 5_000);
+    runs(0, 3_000);
   }
 
   @Test

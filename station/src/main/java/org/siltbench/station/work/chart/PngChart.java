@@ -12,7 +12,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.file.Path;
+import java.io.OutputStream;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.siltbench.labels.chart.Mark;
@@ -30,7 +30,7 @@ public final class PngChart {
   }
 
   /** Writes the picture. */
-  public static void write(List<Mark> marks, double width, double height, Path file)
+  public static void write(List<Mark> marks, double width, double height, OutputStream out)
       throws IOException {
     BufferedImage image =
         new BufferedImage(dots(width), dots(height), BufferedImage.TYPE_BYTE_GRAY);
@@ -46,7 +46,7 @@ public final class PngChart {
     } finally {
       ink.dispose();
     }
-    if (!ImageIO.write(image, "png", file.toFile())) {
+    if (!ImageIO.write(image, "png", out)) {
       throw new IOException("this Java cannot write PNG pictures");
     }
   }

@@ -196,12 +196,24 @@ public record DryStart(
     Times times = Times.of(all, purpose);
     OffsetDateTime earliest = cycle.in().plus(times.dry());
     List<Load> loads = Load.plan(List.copyOf(cycle.inside()), earliest, times);
-    return new Started(cycle, loads, earliest, warnings(), entry);
+    return new Started(cycle, loads, earliest, warnings(cycle, all), entry);
   }
 
-  private List<String> warnings() {
-    return heat.celsius() == null
-        ? List.of("No oven temperature was recorded; results will say so.")
-        : List.of();
+  private List<String> warnings(CycleState cycle, List<Heated> all) {
+    List<String> out = new ArrayList<>();
+    if (heat.celsius() == null) {
+      out.add("No oven temperature was recorded.");
+    }
+    for (Heated one : all) {
+      boolean weighedSince =
+          one.state().weighings().stream().anyMatch(w -> w.at().isAfter(cycle.in()));
+      if (weighedSince) {
+        out.add(
+            "Filter "
+                + one.state().id()
+                + " was weighed after the time stated for its going in: is that time right?");
+      }
+    }
+    return out;
   }
 }

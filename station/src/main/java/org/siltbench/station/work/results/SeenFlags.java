@@ -136,6 +136,7 @@ final class SeenFlags {
       }
     }
     add(flags, state.stays().stream().anyMatch(stay -> !stay.inRange()), Flag.OVEN_OUT);
+    add(flags, state.stays().stream().anyMatch(stay -> !stay.observed()), Flag.STATED);
   }
 
   private static void cooling(Set<Flag> flags, Weighed weighed, Stay stay) {

@@ -1,0 +1,65 @@
+package org.siltbench.station.people;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.random.RandomGenerator;
+import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
+import org.bouncycastle.crypto.params.Argon2Parameters;
+
+/**
+ * Argon2id (RFC 9106) of a PIN. 19 MiB, 2 passes, 1 lane: the least that common practice takes as
+ * sound; the figures stand beside each hash, so that they can grow.
+ */
+final class PinHash {
+
+  private static final int MEMORY_KIB = 19_456;
+  private static final int PASSES = 2;
+  private static final int LANES = 1;
+
+  private PinHash() {}
+
+  static String of(char[] pin, RandomGenerator random) {
+    byte[] salt = new byte[16];
+    random.nextBytes(salt);
+    return String.join(
+        ":",
+        "argon2id",
+        Integer.toString(MEMORY_KIB),
+        Integer.toString(PASSES),
+        Integer.toString(LANES),
+        HexFormat.of().formatHex(salt),
+        HexFormat.of().formatHex(hash(pin, salt, MEMORY_KIB, PASSES, LANES)));
+  }
+
+  static boolean fits(char[] pin, String kept) {
+    String[] parts = kept.split(":");
+    if (parts.length != 6 || !parts[0].equals("argon2id")) {
+      throw new IllegalArgumentException("a PIN's hash is damaged");
+    }
+    byte[] salt = HexFormat.of().parseHex(parts[4]);
+    byte[] hash =
+        hash(
+            pin,
+            salt,
+            Math.min(1 << 20, Integer.parseInt(parts[1])),
+            Math.min(100, Integer.parseInt(parts[2])),
+            Math.min(64, Integer.parseInt(parts[3])));
+    return MessageDigest.isEqual(hash, HexFormat.of().parseHex(parts[5]));
+  }
+
+  private static byte[] hash(char[] pin, byte[] salt, int memory, int passes, int lanes) {
+    Argon2BytesGenerator generator = new Argon2BytesGenerator();
+    generator.init(
+        new Argon2Parameters.Builder(Argon2Parameters.ARGON2_id)
+            .withVersion(Argon2Parameters.ARGON2_VERSION_13)
+            .withMemoryAsKB(memory)
+            .withIterations(passes)
+            .withParallelism(lanes)
+            .withSalt(salt)
+            .build());
+    byte[] hash = new byte[32];
+    generator.generateBytes(new String(pin).getBytes(StandardCharsets.UTF_8), hash);
+    return hash;
+  }
+}
