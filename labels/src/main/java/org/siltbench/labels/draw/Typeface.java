@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
-import java.util.HashMap;
 import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -38,11 +37,14 @@ final class Typeface {
           (int) '√',
           "sqrt");
 
+  /** Widths below this code point are kept: Latin, Greek and Cyrillic. */
+  private static final int COMMON = 0x530;
+
   private final PDType0Font font;
   private final TrueTypeFont outlines;
   private final CmapLookup glyphs;
   private final double unitsPerEm;
-  private final Map<Integer, Double> widths = new HashMap<>();
+  private final double[] widths = new double[COMMON];
 
   private Typeface(PDType0Font font, TrueTypeFont outlines) throws IOException {
     this.font = font;
@@ -103,10 +105,17 @@ final class Typeface {
     double sum = 0;
     for (int i = 0; i < text.length(); ) {
       int c = text.codePointAt(i);
-      sum += widths.computeIfAbsent(c, this::em);
+      sum += c < COMMON ? common(c) : em(c);
       i += Character.charCount(c);
     }
     return sum;
+  }
+
+  private double common(int c) {
+    if (widths[c] == 0) {
+      widths[c] = em(c);
+    }
+    return widths[c];
   }
 
   private double em(int codePoint) {

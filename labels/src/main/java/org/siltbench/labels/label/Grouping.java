@@ -2,8 +2,9 @@ package org.siltbench.labels.label;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.siltbench.calc.id.Alphabet;
+import org.siltbench.calc.id.CheckCharacter;
 import org.siltbench.calc.id.FilterId;
-import org.siltbench.calc.id.Scan;
 
 /** Parts a filter ID into groups of three or four that a person can read back. */
 final class Grouping {
@@ -20,7 +21,7 @@ final class Grouping {
       return List.of(id.split(" "));
     }
     if (isFilterId(id)) {
-      return of(new FilterId(id).grouped());
+      return List.of(id.substring(0, 4) + '-', id.substring(4, 6) + '-', id.substring(6));
     }
     int groups = (id.length() + LONGEST - 1) / LONGEST;
     List<String> out = new ArrayList<>();
@@ -34,7 +35,9 @@ final class Grouping {
   }
 
   private static boolean isFilterId(String id) {
-    return Scan.of(id) instanceof Scan.Bare bare && bare.filter().text().equals(id);
+    return id.length() == FilterId.LENGTH
+        && Alphabet.covers(id)
+        && CheckCharacter.MOD_37_2.holds(id);
   }
 
   /** The groups on one line or two. */
