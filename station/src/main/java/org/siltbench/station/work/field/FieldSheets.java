@@ -18,36 +18,10 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.work.receipt.ReceiptReader;
 
 /** Makes the field sheet of a batch from the filters that go, or have gone, to the water. */
 public final class FieldSheets {
-
-  /** The columns of the receipt table, in order. */
-  public static final List<String> COLUMNS =
-      List.of(
-          "filter",
-          "sample",
-          "role",
-          "pair",
-          "pair_kind",
-          "filter_order",
-          "site",
-          "collected",
-          "filtered_from",
-          "filtered_to",
-          "taken",
-          "portions_ml",
-          "left_ml",
-          "left_to",
-          "volume_ml",
-          "volume_u_ml",
-          "rinse",
-          "condition",
-          "gauge_m",
-          "water_c",
-          "conductivity_us_cm",
-          "remarks",
-          "by");
 
   private FieldSheets() {}
 
@@ -95,9 +69,9 @@ public final class FieldSheets {
   public static void table(FieldSheet sheet, Method method, OutputStream out) throws IOException {
     Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
     CsvWriter csv = CsvWriter.builder().build(text);
-    csv.writeRecord(COLUMNS);
+    csv.writeRecord(ReceiptReader.COLUMNS);
     for (FieldSheet.Line line : sheet.lines()) {
-      csv.writeRecord(COLUMNS.stream().map(column -> cell(line, method, column)).toList());
+      csv.writeRecord(ReceiptReader.COLUMNS.stream().map(column -> cell(line, method, column)).toList());
     }
     csv.flush();
   }

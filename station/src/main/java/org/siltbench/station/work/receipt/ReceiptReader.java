@@ -47,6 +47,9 @@ public final class ReceiptReader {
           "remarks",
           "by");
 
+  /** What the field sheet fills in by itself. */
+  private static final Set<String> PRINTED = Set.of("filter", "role", "filter_order", "taken");
+
   private static final int MAX_ROWS = 100_000;
   private static final int MAX_TEXT = 2000;
   private static final Set<String> PAIR_KINDS =
@@ -100,8 +103,7 @@ public final class ReceiptReader {
    */
   private static boolean untouched(Row row) {
     for (String column : COLUMNS) {
-      boolean planned = column.equals("filter") || column.equals("role");
-      if (!planned && !row.text(column).isEmpty()) {
+      if (!PRINTED.contains(column) && !row.text(column).isEmpty()) {
         return false;
       }
     }
