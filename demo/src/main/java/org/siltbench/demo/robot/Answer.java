@@ -69,6 +69,11 @@ public record Answer(
     return rows;
   }
 
+  /** A list of texts. */
+  public static List<String> texts(@Nullable Object list) {
+    return list instanceof List<?> items ? items.stream().map(String::valueOf).toList() : List.of();
+  }
+
   /** A text field of an object; empty where it is missing. */
   public static String text(Map<?, ?> row, String field) {
     Object value = row.get(field);

@@ -137,7 +137,9 @@ public final class Robot {
 
   private void heard(String line, Consumer<String> messages) {
     Map<String, @Nullable Object> event = event(line);
-    if (event.containsKey("event")) {
+    if ("problem".equals(event.get("event"))) {
+      messages.accept(String.valueOf(event.get("what")));
+    } else if (event.containsKey("event")) {
       hand.see(event);
     } else if (!line.isBlank()) {
       messages.accept(line);

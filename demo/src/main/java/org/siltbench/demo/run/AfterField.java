@@ -6,9 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.siltbench.demo.robot.Answer;
 import org.siltbench.demo.robot.Robot;
 import org.siltbench.demo.run.Preparation.Issued;
@@ -66,8 +64,13 @@ final class AfterField {
   void receive(List<Taken> notes, FieldNotes table) throws IOException {
     story.chapter("Back in the lab");
     Path file = out.resolve("field-notes.csv");
-    table.write(notes, file);
-    List<String> scans = notes.stream().map(note -> code(note.filter())).toList();
+    table.fillIn(out.resolve("field-sheet.csv"), notes, file);
+    List<String> scans =
+        notes.stream()
+            .map(Taken::filter)
+            .filter(id -> !id.equals(faults.lost()))
+            .map(this::code)
+            .toList();
     Path scanned = out.resolve("scans.txt");
     Files.write(scanned, scans, StandardCharsets.UTF_8);
     robot
@@ -84,20 +87,19 @@ final class AfterField {
             "--seals",
             "intact")
         .done();
-    Set<String> used = new LinkedHashSet<>();
-    notes.forEach(note -> used.add(note.filter()));
-    unusedBack(used);
     Answer answer =
         robot
-            .run("receive", "--from", file.toString(), "--scans", scanned.toString(), "--missing")
-            .done();
+            .run("receive", "--from", file.toString(), "--scans", scanned.toString(), "--go-on")
+            .ended(1);
     seen.missing =
-        answer.object().get("missing") instanceof List<?> list && list.contains(faults.lost());
-    story.tell(notes.size() + " bags are back, 1 is missing: " + faults.lost());
+        Answer.texts(answer.object().get("notes_without_bags")).equals(List.of(faults.lost()));
+    story.tell(scans.size() + " bags are back, 1 has notes but did not return: " + faults.lost());
+    unusedBack(answer);
   }
 
-  private void unusedBack(Set<String> used) {
-    List<String> unused = issued.bags().spares().stream().filter(id -> !used.contains(id)).toList();
+  /** The bags with nothing written beside them go back to stock. */
+  private void unusedBack(Answer received) {
+    List<String> unused = Answer.texts(received.object().get("unused"));
     if (!unused.isEmpty()) {
       robot
           .run(
@@ -123,6 +125,7 @@ final class AfterField {
   Seen weigh(List<Taken> notes) {
     story.chapter("Dry, cool, weigh, again");
     List<String> due = new ArrayList<>(notes.stream().map(Taken::filter).toList());
+    due.remove(faults.lost());
     for (String role : List.of("method-blank", "control")) {
       due.addAll(issued.bench().getOrDefault(role, List.of()));
     }
@@ -181,7 +184,7 @@ final class AfterField {
     truths.damp(faults.damp(), false);
     seen.damp =
         refused.rows("refused").stream()
-            .anyMatch(row -> Answer.text(row, "why").contains("moisture"));
+            .anyMatch(row -> Answer.text(row, "why").contains("since the desiccator"));
   }
 
   /** A bag of another batch got into the box. */

@@ -51,10 +51,7 @@ final class Ovens {
     Answer started = robot.run(words.toArray(new String[0])).done();
     List<Load> loads = new ArrayList<>();
     for (Map<?, ?> load : started.rows("loads")) {
-      List<String> filters = new ArrayList<>();
-      if (load.get("filters") instanceof List<?> ids) {
-        ids.forEach(id -> filters.add(String.valueOf(id)));
-      }
+      List<String> filters = Answer.texts(load.get("filters"));
       loads.add(
           new Load(
               Answer.text(started.object(), "cycle"),

@@ -145,7 +145,6 @@ public final class FieldDay {
   /** One bag is lost, one filter tears, one is slow to dry: on purpose. */
   private void mishaps() {
     Taken lost = plain(33);
-    notes.remove(lost);
     faults.lost = lost.filter();
     Taken torn = plain(15);
     notes.set(

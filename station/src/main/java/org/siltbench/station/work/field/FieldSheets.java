@@ -71,7 +71,8 @@ public final class FieldSheets {
     CsvWriter csv = CsvWriter.builder().build(text);
     csv.writeRecord(ReceiptReader.COLUMNS);
     for (FieldSheet.Line line : sheet.lines()) {
-      csv.writeRecord(ReceiptReader.COLUMNS.stream().map(column -> cell(line, method, column)).toList());
+      csv.writeRecord(
+          ReceiptReader.COLUMNS.stream().map(column -> cell(line, method, column)).toList());
     }
     csv.flush();
   }
