@@ -1,4 +1,4 @@
-/** High concentrations: mass ratio, the volume the sediment takes, dissolved solids. */
+/** High concentrations: mass ratio, the volume the sediment takes, dissolved solids, settling. */
 @NullMarked
 package org.siltbench.calc.highconc;
 
