@@ -134,15 +134,15 @@ final class Preparation {
             "--method",
             CampaignMethod.KEY,
             "--count",
-            "64",
+            "66",
             "--spares",
-            "9",
+            "10",
             "--field-blanks",
             "2",
             "--trip-blanks",
             "1",
             "--method-blanks",
-            "2",
+            "3",
             "--controls",
             "2")
         .done();

@@ -17,7 +17,7 @@ public final class FieldDay {
 
   private static final Duration EVERY = Duration.ofMinutes(15);
   private static final int ROUNDS = 24;
-  private static final int DUPLICATE_EVERY = 5;
+  private static final int DUPLICATE_EVERY = 9;
 
   private final Storm storm;
   private final Truths truths;
@@ -89,7 +89,7 @@ public final class FieldDay {
       Deque<String> filters,
       Deque<String> spares) {
     String name = String.format(Locale.ROOT, "AF%02d", number);
-    boolean pair = number % (2 * DUPLICATE_EVERY) == 0;
+    boolean pair = number % DUPLICATE_EVERY == 0;
     boolean clogged = round == 7 && site.equals(Site.UPPER_FORD);
     double bottle = storm.concentration(site, when);
     int volume = volume(bottle);
@@ -146,7 +146,7 @@ public final class FieldDay {
   private void mishaps() {
     Taken lost = plain(33);
     faults.lost = lost.filter();
-    Taken torn = plain(15);
+    Taken torn = plain(21);
     notes.set(
         notes.indexOf(torn), torn.in("torn-loss", "tore when it was folded, a piece is gone"));
     truths.change(torn.filter(), f -> f.losing(4));

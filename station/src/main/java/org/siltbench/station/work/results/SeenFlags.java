@@ -115,7 +115,7 @@ final class SeenFlags {
   }
 
   private void weighing(Set<Flag> flags, Weighed weighed) {
-    add(flags, weighed.moistureMg() > 0, Flag.MOISTURE);
+    add(flags, weighed.moistureMg() > weighed.resolutionMg(), Flag.MOISTURE);
     add(flags, weighed.keyed(), Flag.KEYED);
     add(flags, !weighed.observed() && !weighed.keyed(), Flag.STATED);
     switch (checks.around(weighed)) {
