@@ -119,6 +119,7 @@ final class BlankTest {
     BlankTally tally = new BlankTally(rule);
     assertTrue(tally.add(BlankKind.FIELD, Mass.ofMilligrams("0.6"), null));
     assertFalse(tally.add(BlankKind.FIELD, Mass.ofMilligrams("0.1"), null));
+    assertFalse(tally.add(BlankKind.FIELD, Mass.ofMilligrams("-0.1"), null));
     assertEquals(1, tally.highCount(BlankKind.FIELD));
     assertEquals(0, tally.highCount(BlankKind.METHOD));
     assertSame(rule, tally.rule());
@@ -153,6 +154,11 @@ final class BlankTest {
 
   @Test
   void a_rule_out_of_range_is_refused() {
+    assertEquals(
+        0, new BlankRule(Use.NONE, BlankKind.METHOD, 0, new Mass(1), 1e-9, 1e-9).minCount());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> new BlankRule(Use.NONE, BlankKind.METHOD, 0, null, null, 0.0));
     assertThrows(
         IllegalArgumentException.class,
         () -> new BlankRule(Use.NONE, BlankKind.METHOD, -1, null, null, null));
