@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -33,6 +34,7 @@ final class Keeper implements AutoCloseable {
   private final HybridClock clock = new HybridClock();
   private final List<Line> pending = new ArrayList<>();
   private final boolean inFile;
+  private final Checkpoint checkpoint;
   private Register register;
 
   /** Opens the register and the ledgers; called with the lock held. */
@@ -43,6 +45,7 @@ final class Keeper implements AutoCloseable {
     this.guard = guard;
     this.ledgers = ledgers;
     this.inFile = owner && setting.disk() instanceof RealDisk;
+    this.checkpoint = new Checkpoint(this.folder, setting);
     this.register = opened();
     Set<String> known = register.positions().keySet();
     ledgers.discover(register.positions());
@@ -60,13 +63,29 @@ final class Keeper implements AutoCloseable {
 
   private Register opened() {
     if (!inFile) {
-      return Register.inMemory(setting.subjects(), ledgers, setting.notes());
+      return beside();
     }
+    checkpoint.sweep();
     try {
       return file();
     } catch (RegisterFailed e) {
       return empty();
     }
+  }
+
+  /** Another process owns the file: a private copy of the newest checkpoint, else memory. */
+  private Register beside() {
+    if (setting.disk() instanceof RealDisk) {
+      try {
+        Optional<Path> copy = checkpoint.copy();
+        if (copy.isPresent()) {
+          return Register.inFile(copy.get(), setting.subjects(), ledgers, setting.notes());
+        }
+      } catch (IOException | RegisterFailed e) {
+        checkpoint.drop();
+      }
+    }
+    return Register.inMemory(setting.subjects(), ledgers, setting.notes());
   }
 
   private Register file() {
@@ -213,6 +232,12 @@ final class Keeper implements AutoCloseable {
   @Override
   public void close() {
     applyPending();
+    long entries = inFile ? register.count() : 0;
     closeRegister();
+    if (inFile) {
+      checkpoint.keep(entries);
+    } else {
+      checkpoint.drop();
+    }
   }
 }

@@ -38,7 +38,8 @@ public final class OwnerOnly {
         : new FileAttribute<?>[0];
   }
 
-  static boolean isPosix(Path path) {
+  /** True where files have owners and rights. */
+  public static boolean isPosix(Path path) {
     return path.getFileSystem().supportedFileAttributeViews().contains("posix");
   }
 }

@@ -71,7 +71,8 @@ public final class RealDisk implements Disk {
 
   @Override
   public long usableSpace(Path folder) throws IOException {
-    return Files.getFileStore(folder).getUsableSpace();
+    long quick = folder.toFile().getUsableSpace(); // no list of mounts is read for this
+    return quick > 0 ? quick : Files.getFileStore(folder).getUsableSpace();
   }
 
   /** A new name is safe once its folder is forced; only POSIX systems offer that. */
