@@ -2,7 +2,10 @@ package org.siltbench.demo.bench;
 
 import org.siltbench.demo.bench.ledger.CommitMeasure;
 
-/** {@code demo/bench commit}: from an accepted mass to forced on disk, against a bare append and force. */
+/**
+ * {@code demo/bench commit}: from an accepted mass to forced on disk, against a bare append and
+ * force.
+ */
 public final class CommitBench {
 
   private CommitBench() {}

@@ -2,7 +2,10 @@ package org.siltbench.demo.bench;
 
 import org.siltbench.demo.bench.ledger.OpenMeasure;
 
-/** {@code demo/bench open}: making the register, opening a lab, answering a scan, by size of the ledger. */
+/**
+ * {@code demo/bench open}: making the register, opening a lab, answering a scan, by size of the
+ * ledger.
+ */
 public final class OpenBench {
 
   private OpenBench() {}

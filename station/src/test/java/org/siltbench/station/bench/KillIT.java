@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,6 +21,7 @@ import org.siltbench.station.ledger.VerifyLedger;
 class KillIT {
 
   @TempDir Path folder;
+  private final List<Process> started = new ArrayList<>();
 
   @Test
   void everyAnnouncedWeighingSurvivesFiftyKillsOfTwoWriters() throws Exception {
@@ -64,19 +66,27 @@ class KillIT {
     assertTrue(VerifyLab.of(folder.resolve("lab"), List.of()).ok());
   }
 
+  @AfterEach
+  void stop() {
+    started.forEach(Process::destroyForcibly);
+  }
+
   private Process start() throws IOException {
-    return new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:+UseSerialGC",
-            "-XX:TieredStopAtLevel=1",
-            "-Xshare:auto",
-            "-Xmx128m",
-            "-cp",
-            System.getProperty("java.class.path"),
-            Writer.class.getName(),
-            folder.resolve("lab").toString())
-        .redirectError(ProcessBuilder.Redirect.INHERIT)
-        .start();
+    Process writer =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-XX:TieredStopAtLevel=1",
+                "-Xshare:auto",
+                "-Xmx128m",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Writer.class.getName(),
+                folder.resolve("lab").toString())
+            .redirectError(ProcessBuilder.Redirect.INHERIT)
+            .start();
+    started.add(writer);
+    return writer;
   }
 
   /** Kills a writer after so many announcements; answers those that came out whole. */
@@ -89,7 +99,7 @@ class KillIT {
           lines.add(line.substring(0, line.length() - 1));
         }
         if (lines.size() == after) {
-          writer.destroyForcibly();
+          writer.toHandle().destroyForcibly(); // leaves what was announced to be read
         }
         line = out.readLine();
       }

@@ -130,8 +130,7 @@ public final class OpenMeasure {
     Files.createDirectory(lab.resolve("register"));
     Path file = lab.resolve("ledger").resolve(code + ".jsonl");
     try (OutputStream out =
-        new BufferedOutputStream(
-            Files.newOutputStream(file, StandardOpenOption.APPEND), 1 << 20)) {
+        new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.APPEND), 1 << 20)) {
       Filling filling = new Filling(out, position, code);
       filling.write(weighings);
     }
