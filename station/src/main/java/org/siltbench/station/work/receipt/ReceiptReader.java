@@ -74,6 +74,7 @@ public final class ReceiptReader {
           continue;
         }
         if (untouched(row)) {
+          role(table, row);
           unused.add(bag(table, row).filter().text());
         } else {
           rows.add(read(table, row));
