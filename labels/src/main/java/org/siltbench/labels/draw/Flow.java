@@ -14,6 +14,9 @@ public final class Flow {
   private static final double BOTTOM = 17;
   private static final double GUTTER = 6;
 
+  /** A heading is not left alone at the foot of a page. */
+  private static final double HEADING_WITH_MORE = 28;
+
   private final Paper paper;
   private final Imprint imprint;
   private final String running;
@@ -125,7 +128,7 @@ public final class Flow {
   }
 
   public Flow heading(String text) throws IOException {
-    keep(16);
+    keep(HEADING_WITH_MORE);
     y += 3.4;
     paper.begin(StandardStructureTypes.H2);
     page.text(left(), y + Type.HEADING.capital(), text, Type.HEADING);

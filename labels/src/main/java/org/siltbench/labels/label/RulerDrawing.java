@@ -43,6 +43,7 @@ public final class RulerDrawing {
     RulerDrawing ruler = new RulerDrawing(page, media, dots);
     ruler.outlines();
     ruler.rulers();
+    ruler.numbers();
     ruler.words();
     page.finish();
   }
@@ -93,6 +94,19 @@ public final class RulerDrawing {
       return 3;
     }
     return mm % 5 == 0 ? 2 : 1.2;
+  }
+
+  /** Every second centimetre is numbered, clear of the ticks. */
+  private void numbers() throws IOException {
+    double x0 = inset(media.pageWidth());
+    double y0 = inset(media.pageHeight());
+    Type tiny = new Type(false, 5.5, Ink.BLACK);
+    for (int mm = 20; mm <= rulerFor(media.pageWidth()); mm += 20) {
+      page.textCentre(across(x0 + mm), down(y0) - 0.8, Integer.toString(mm), tiny);
+    }
+    for (int mm = 20; mm <= rulerFor(media.pageHeight()); mm += 20) {
+      page.textRight(across(x0) - 0.8, down(y0 + mm) + 0.7, Integer.toString(mm), tiny);
+    }
   }
 
   private void words() throws IOException {

@@ -15,6 +15,7 @@ public final class ReportDrawing {
 
   private static final double CHART = 60;
   private static final double CONTROL = 42;
+  private static final double WITH_SIGNATURES = 46;
 
   private ReportDrawing() {}
 
@@ -131,7 +132,8 @@ public final class ReportDrawing {
     if (report.statements().isEmpty()) {
       return;
     }
-    flow.heading("Statements");
+    // Nobody should sign a page that says nothing.
+    flow.keep(WITH_SIGNATURES).heading("Statements");
     for (String statement : report.statements()) {
       flow.paragraph(statement);
     }
