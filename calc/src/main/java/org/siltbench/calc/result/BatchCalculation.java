@@ -50,8 +50,7 @@ public final class BatchCalculation {
    */
   public BatchReport run(RowSource rows, Consumer<ResultRow> results) {
     Survey survey = new Survey(method);
-    rows.forEach(survey::take);
-    survey.close();
+    survey.read(rows);
     Propagator uncorrected = propagator(BlankCorrection.NONE);
     BlankCorrection correction = correction(survey.blanks());
     Propagator propagator = propagator(correction);

@@ -6,6 +6,10 @@ import java.util.function.Consumer;
 @FunctionalInterface
 public interface RowSource {
 
-  /** Hands each row, in order, to a reader. */
+  /**
+   * Hands each row, in order, to a reader.
+   *
+   * @throws InputFaults after the last row, if some could not be read; those are not handed on
+   */
   void forEach(Consumer<InputRow> reader);
 }

@@ -1,6 +1,7 @@
 package org.siltbench.calc.result;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +30,7 @@ final class Survey {
     this.blanks = new BlankTally(method.blank());
   }
 
-  void take(InputRow row) {
+  private void take(InputRow row) {
     rows++;
     List<RowFault> found = RowCheck.faults(row, method);
     if (!found.isEmpty()) {
@@ -65,8 +66,20 @@ final class Survey {
         : null;
   }
 
+  /** Reads all rows; what the source could not read is told together with what is found here. */
+  void read(RowSource source) {
+    try {
+      source.forEach(this::take);
+    } catch (InputFaults unread) {
+      faults.addAll(unread.faults());
+      faults.sort(Comparator.comparingLong(RowFault::line));
+      faultCount += unread.count();
+    }
+    close();
+  }
+
   /** Throws when a row had a fault. */
-  void close() {
+  private void close() {
     if (faultCount > 0) {
       throw new InputFaults(faults, faultCount);
     }

@@ -260,6 +260,22 @@ final class InputTest {
   }
 
   @Test
+  void rows_that_cannot_be_read_and_rows_that_cannot_be_calculated_are_told_together() {
+    InputRow bad = InputRow.of("F2", RowRole.SAMPLE).line(3).pre(Mass.ZERO).build();
+    RowFault unread = new RowFault(2, "volume_ml", "500 L", "a volume");
+    RowSource source =
+        reader -> {
+          reader.accept(bad);
+          throw new InputFaults(List.of(unread), 7);
+        };
+    InputFaults e =
+        assertThrows(
+            InputFaults.class, () -> new BatchCalculation(Tables.plain()).run(source, row -> {}));
+    assertEquals(8, e.count());
+    assertEquals(List.of(2L, 3L), e.faults().stream().map(RowFault::line).toList());
+  }
+
+  @Test
   void an_endless_cell_is_cut_in_the_message() {
     RowFault fault = new RowFault(0, "x", "9".repeat(500), "less");
     assertEquals("column x: found \"" + "9".repeat(40) + "…\", expected less", fault.toString());
