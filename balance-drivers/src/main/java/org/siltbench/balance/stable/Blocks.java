@@ -14,6 +14,7 @@ final class Blocks {
   private final double[] count = new double[CAPACITY];
   private final double[] differences = new double[CAPACITY];
   private final double[] differenceCount = new double[CAPACITY];
+  private final double[] changes = new double[CAPACITY];
   private int first;
   private int closed;
   private double openUntil;
@@ -22,6 +23,7 @@ final class Blocks {
   private double sumSquares;
   private int open;
   private int openDifferences;
+  private int openChanges;
   private double last = Double.NaN;
 
   /** Forgets everything. */
@@ -45,6 +47,7 @@ final class Blocks {
     if (!Double.isNaN(last)) {
       sumSquares += (x - last) * (x - last);
       openDifferences++;
+      openChanges += x == last ? 0 : 1;
     }
     last = x;
     sumTime += t;
@@ -59,6 +62,7 @@ final class Blocks {
     sumValue = 0;
     sumSquares = 0;
     openDifferences = 0;
+    openChanges = 0;
   }
 
   private void close() {
@@ -72,6 +76,7 @@ final class Blocks {
     count[at] = open;
     differences[at] = sumSquares;
     differenceCount[at] = openDifferences;
+    changes[at] = openChanges;
     closed++;
     open = 0;
   }
@@ -111,5 +116,14 @@ final class Blocks {
       n += i == from ? 0 : differenceCount[at];
     }
     return n == 0 ? 0 : sum / (2 * n);
+  }
+
+  /** How often the shown value changed, over blocks {@code from} to the newest. */
+  double changes(int from) {
+    double sum = 0;
+    for (int i = from + 1; i < closed; i++) {
+      sum += changes[slot(i)];
+    }
+    return sum;
   }
 }

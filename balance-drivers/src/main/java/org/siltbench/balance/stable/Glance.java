@@ -3,7 +3,7 @@ package org.siltbench.balance.stable;
 /** A look at the last second or so: enough for a provisional value, never for a recorded one. */
 final class Glance {
 
-  private static final double SPAN_S = 0.8;
+  private static final double SPAN_S = 0.6;
   private static final int CAPACITY = 64;
   private static final int LEAST = 4;
 

@@ -110,16 +110,16 @@ public final class HandsFreePan implements PanCycle {
   }
 
   private void awaitLoad(Reading reading, Mass mass, Mass level) {
-    if (mass.minus(level).compareTo(zero.threshold()) > 0) {
+    if (mass.minus(level).abs().compareTo(zero.threshold()) > 0) {
       under = level;
       begin(reading, settings.dish() == Dish.EACH ? Step.WEIGHING_DISH : Step.WEIGHING);
       return;
     }
     zero.add(reading);
-    if (zero.atRest() && !zero.within(zero.offset())) {
+    if (zero.strays(reading)) {
       step = Step.SEEKING_EMPTY;
       complain(zero.offset());
-    } else if (zero.settled()) {
+    } else if (zero.settled() && zero.within(zero.offset())) {
       zero.settle();
     }
   }

@@ -1,7 +1,6 @@
 package org.siltbench.balance.stable;
 
 import java.util.List;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Weighs the ways a display may still be moving against flat, and says how likely the value it
@@ -10,25 +9,28 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 final class Judge {
 
-  private static final int MOST_POINTS = 64;
-  private static final double DETECTABLE_SIGMAS = 2.6;
+  private static final int MOST_POINTS = 48;
+  private static final double DETECTABLE_SIGMAS = 3;
   private static final double PRIOR_WIDTH = 8;
+  private static final double STATISTICAL = 1.9;
+  private static final double GRID = 0.15;
+  private static final double MOST_GRACE = 2.4;
   private static final double WATCH_S = 15;
-  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
 
   private static final List<Shape> SHAPES =
       List.of(
-          new Shape.Decay(2.5, 0.05),
-          new Shape.Decay(6, 0.05),
-          new Shape.Decay(12, 0.05),
-          new Shape.Decay(22, 0.1),
-          new Shape.Decay(35, 0.1),
-          new Shape.Decay(55, 0.1),
-          new Shape.Decay(85, 0.1),
-          new Shape.Decay(130, 0.1),
-          new Shape.Decay(190, 0.1),
-          new Shape.Creep(5, 0.2),
-          new Shape.Uptake(0.2));
+          new Shape.Decay(2.5, 0.04),
+          new Shape.Decay(6, 0.04),
+          new Shape.Decay(12, 0.04),
+          new Shape.Decay(22, 0.04),
+          new Shape.Decay(35, 0.04),
+          new Shape.Decay(55, 0.04),
+          new Shape.Decay(85, 0.04),
+          new Shape.Decay(130, 0.04),
+          new Shape.Decay(190, 0.04),
+          new Shape.Decay(300, 0.02),
+          new Shape.Creep(5, 1.5, 0.1),
+          new Shape.Uptake(0.1));
 
   private final double[] t = new double[MOST_POINTS * 2];
   private final double[] x = new double[MOST_POINTS * 2];
@@ -38,6 +40,7 @@ final class Judge {
   private final Noise noise = new Noise();
   private final Fit[] fits = new Fit[SHAPES.size()];
   private int n;
+  private Shape.Moments moments = new Shape.Moments(0, 0, 0);
   private double perPoint;
 
   /** A weighted straight fit x = truth + left·g. */
@@ -78,10 +81,11 @@ final class Judge {
    */
   Opinion judge(Blocks blocks, int from, Shape.Moments moments, double tolerance) {
     gather(blocks, from);
+    this.moments = moments;
     Fit flat = flatFit();
-    double least = fitAll(moments, flat);
-    noise.weigh(residual, n, blocks.neighbourVariance(from), perPoint);
-    double allowed = Math.max(tolerance, Math.max(1, 1.8 * noise.reading()));
+    double least = fitAll(flat);
+    noise.weigh(residual, n, blocks.neighbourVariance(from), blocks.changes(from), perPoint);
+    double allowed = Math.max(tolerance, Math.max(1, STATISTICAL * noise.reading()));
     Opinion best = weigh(0, allowed, least, flat);
     for (int a = n / 2; n - a >= 5; a += (n - a) / 2) {
       if (Math.rint(mean(a)) != best.recorded) {
@@ -132,7 +136,7 @@ final class Judge {
   }
 
   /** Fits every shape; the least sum of squares, with its residuals left in {@code residual}. */
-  private double fitAll(Shape.Moments moments, Fit flat) {
+  private double fitAll(Fit flat) {
     double least = Double.POSITIVE_INFINITY;
     for (int s = 0; s < fits.length; s++) {
       for (int i = 0; i < n; i++) {
@@ -196,20 +200,23 @@ final class Judge {
     double rest = share * Math.exp(-(flat.rss - least) / (2 * v));
     odds.total += rest;
     odds.bad += rest * tails(recorded - flat.truth, Math.sqrt(v / n), allowed);
-    double soon = Math.pow((t[n - 1] - t[0]) / WATCH_S, 1.5);
+    double soon = Math.min(MOST_GRACE, Math.pow((t[n - 1] - t[0]) / WATCH_S, 1.5));
     for (int s = 0; s < fits.length; s++) {
       Fit fit = fits[s];
       double se = Math.sqrt(v / fit.gSquares);
-      if (allowed < DETECTABLE_SIGMAS * se * soon && Math.abs(fit.left) < 2.5 * se) {
-        continue;
-      }
       double occam = Math.min(1, 2.5 * se / (PRIOR_WIDTH * allowed));
       double weight =
-          share * SHAPES.get(s).prior() * occam * Math.exp(-(fit.rss - least) / (2 * v));
-      double truthError = Math.sqrt(v / n + fit.gMean * fit.gMean * se * se);
+          share
+              * SHAPES.get(s).prior(fit.left, moments)
+              * occam
+              * Math.exp(-(fit.rss - least) / (2 * v));
+      double grid = GRID * fit.left;
+      double leftVariance = se * se + grid * grid;
+      double truthError = Math.sqrt(v / n + fit.gMean * fit.gMean * leftVariance);
+      double limit = Math.max(allowed, DETECTABLE_SIGMAS * se * soon);
       odds.total += weight;
       odds.moving += weight;
-      odds.bad += weight * tails(recorded - fit.truth, truthError, allowed);
+      odds.bad += weight * tails(recorded - fit.truth, truthError, limit);
       odds.uptake += SHAPES.get(s) instanceof Shape.Uptake ? weight : 0;
     }
   }
@@ -242,10 +249,6 @@ final class Judge {
 
   private static double tails(double error, double se, double allowed) {
     double s = Math.max(se, 1e-6);
-    return tail((allowed - error) / s) + tail((allowed + error) / s);
-  }
-
-  private static double tail(double z) {
-    return z > 9 ? 0 : NORMAL.survivalProbability(z);
+    return NormalTail.above((allowed - error) / s) + NormalTail.above((allowed + error) / s);
   }
 }

@@ -12,8 +12,7 @@ import java.util.List;
 final class Noise {
 
   static final int MOST = 128;
-  private static final double ROUNDING = 1 / Math.sqrt(12);
-  private static final double[] MEMORY_S = {0.3, 1, 2, 4};
+  private static final double[] MEMORY_S = {0.3, 0.8, 1.6, 3};
   private static final double[] SLOW_SHARE = {0.35, 0.7, 0.95};
   private static final double WHITE_PRIOR = 0.5;
   private static final double NEGLIGIBLE = 1e-7;
@@ -41,11 +40,12 @@ final class Noise {
    *
    * @param residuals of the best fit, block by block
    * @param neighbour variance of one reading from neighbouring differences
+   * @param changes how often the shown value changed: where it seldom does, rounding hides a drift
    * @param perBlock readings in a block
    */
-  void weigh(double[] residuals, int n, double neighbour, double perBlock) {
+  void weigh(double[] residuals, int n, double neighbour, double changes, double perBlock) {
     double white = neighbour / perBlock;
-    double floor = ROUNDING * Math.exp(-2 * Math.PI * Math.PI * dither(neighbour));
+    double rounding = Math.min(n / 2.0, n / (changes + 1)) / 12;
     double best = Double.NEGATIVE_INFINITY;
     double spread = 1e-12;
     for (int i = 0; i < n; i++) {
@@ -59,7 +59,7 @@ final class Noise {
       boolean impossible = kind.share > 0 && (1 - kind.share) * v < NEIGHBOUR_SHARE * white;
       double log = Math.log(kind.prior) - 0.5 * (kind.logs[n] + n * Math.log(v) + q / v);
       weight[k] = impossible ? Double.NEGATIVE_INFINITY : log;
-      variance[k] = Math.max(v * kind.longRun() * (1 + 2.0 / n), floor * floor * n / 2);
+      variance[k] = Math.max(v * kind.longRun() * (1 + 2.0 / n), rounding);
       best = Math.max(best, weight[k]);
     }
     normalise(best);
@@ -75,11 +75,6 @@ final class Noise {
     for (int k = 0; k < weight.length; k++) {
       weight[k] = weight[k] / sum < NEGLIGIBLE ? 0 : weight[k] / sum;
     }
-  }
-
-  /** The variance under the rounding that moves the last digit, as far as it shows. */
-  private static double dither(double neighbour) {
-    return Math.min(neighbour, Math.max(neighbour - 1.0 / 12, neighbour * neighbour));
   }
 
   int kinds() {

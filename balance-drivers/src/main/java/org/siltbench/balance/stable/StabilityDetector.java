@@ -21,8 +21,13 @@ public final class StabilityDetector {
   private static final double GAP_S = 3;
   private static final double LEAST_WATCH_S = 3;
   private static final int LEAST_BLOCKS = 6;
-  private static final double ACCEPTED = 1e-5;
+  private static final double ACCEPTED = 1e-4;
+  private static final double MOVING = 0.3;
   private static final double MOST_NOISE = 50;
+
+  /** Where nobody says, a filter may have been out of the desiccator this long before the pan. */
+  private static final double UNTOLD_S = 30;
+
   private static final int EVIDENCE = 2048;
 
   private final StabilitySettings settings;
@@ -35,6 +40,7 @@ public final class StabilityDetector {
   private long origin;
   private long outSince = Long.MIN_VALUE;
   private long anchor;
+  private int untilJudged;
   private double last = Double.NaN;
   private double rested = Double.NaN;
   private Verdict verdict = new Verdict.Settling();
@@ -67,6 +73,7 @@ public final class StabilityDetector {
     blocks.clear();
     glance.clear();
     recent.clear();
+    untilJudged = 0;
     last = Double.NaN;
     rested = Double.NaN;
   }
@@ -121,7 +128,10 @@ public final class StabilityDetector {
   }
 
   private Verdict watch() {
-    int from = Tail.end(blocks, stretch.start());
+    if (--untilJudged > 0) {
+      return glimpse();
+    }
+    int from = Tail.end(blocks, stretch.start(tolerance()), tolerance());
     if (!longEnough(from)) {
       return jumped(from)
           ? new Verdict.Disturbed("the value jumped after it had come to rest")
@@ -129,6 +139,14 @@ public final class StabilityDetector {
     }
     rested = blocks.time(from);
     Judge.Opinion opinion = judge.judge(blocks, from, moments(), tolerance());
+    if (opinion.moving() > MOVING) {
+      from = Tail.end(blocks, from, 0);
+      if (!longEnough(from)) {
+        return glimpse();
+      }
+      opinion = judge.judge(blocks, from, moments(), tolerance());
+    }
+    untilJudged = patience(opinion);
     double gain = gainMg(opinion);
     boolean drifts = opinion.wrong() > 0.5 && Math.abs(opinion.slope()) > 4 * opinion.slopeError();
     if (gain > settings.moistureAllowance().milligrams() || drifts) {
@@ -137,6 +155,12 @@ public final class StabilityDetector {
     return opinion.wrong() < ACCEPTED && opinion.reading() < MOST_NOISE
         ? new Verdict.Stable(stable(opinion, gain))
         : glimpse();
+  }
+
+  /** Blocks until it is worth looking again: the farther from acceptable, the more. */
+  private static int patience(Judge.Opinion opinion) {
+    double far = Math.log10(Math.max(opinion.wrong(), ACCEPTED) / ACCEPTED);
+    return 1 + (int) far;
   }
 
   private boolean longEnough(int from) {
@@ -179,12 +203,16 @@ public final class StabilityDetector {
   /** Rate times time out of the desiccator where a gain shows at all. */
   private double gainMg(Judge.Opinion opinion) {
     boolean shows = opinion.slope() > 2.5 * opinion.slopeError();
-    return shows ? opinion.slope() * divisionMg() * (last - moments().out()) : 0;
+    return shows ? opinion.slope() * divisionMg() * (last - outAt()) : 0;
   }
 
   private Shape.Moments moments() {
-    double out = outSince == Long.MIN_VALUE ? 0 : Math.min(0, (outSince - origin) / 1e9);
+    double out = outSince == Long.MIN_VALUE ? -UNTOLD_S : outAt();
     return new Shape.Moments(out, 0, blocks.time(blocks.size() - 1));
+  }
+
+  private double outAt() {
+    return outSince == Long.MIN_VALUE ? 0 : Math.min(0, (outSince - origin) / 1e9);
   }
 
   private double tolerance() {

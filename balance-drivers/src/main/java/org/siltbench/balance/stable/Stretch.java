@@ -8,8 +8,10 @@ import java.util.Arrays;
  */
 final class Stretch {
 
-  private static final double GROWTH = 1.35;
-  private static final double SIGMAS = 4.5;
+  private static final double GROWTH = 0.4;
+  private static final double HARMLESS = 0.02;
+  private static final double SIGMAS = 4;
+  private static final double ROUNDING = 0.16;
   private static final double QUANTILE = 0.3;
   private static final double NORMAL_AT_QUANTILE = 0.3853;
 
@@ -22,28 +24,38 @@ final class Stretch {
   }
 
   /** The first block of the stretch; the size of the history if there is none. */
-  int start() {
+  int start(double tolerance) {
     int size = blocks.size();
     if (size < 4) {
       return size;
     }
     gatherSteps(size);
     double sigma = stepSigma(size);
-    double trend = 0;
     for (int j = 0; j < stepCount; j++) {
-      double step = Math.abs(steps[j]);
-      if (step > GROWTH * trend + SIGMAS * sigma) {
-        return Math.min(size, size - 2 * j);
+      double trend = trend(j);
+      double room = GROWTH * Math.abs(trend) + SIGMAS * sigma + HARMLESS * tolerance;
+      if (Math.abs(steps[j] - trend) > room) {
+        return size - j;
       }
-      trend = Math.max(trend, j == 0 ? step : 0.5 * (step + Math.abs(steps[j - 1])));
     }
-    return size - 2 * (stepCount + 1);
+    return 0;
+  }
+
+  /** The mean of the three steps after step {@code j}: a steady drift goes on as it went. */
+  private double trend(int j) {
+    int n = 0;
+    double sum = 0;
+    for (int k = j - 2; k >= 0 && n < 3; k -= 2) {
+      sum += steps[k];
+      n++;
+    }
+    return n < 2 ? 0 : sum / n;
   }
 
   /** Steps between neighbouring pairs of blocks, newest first. */
   private void gatherSteps(int size) {
     stepCount = 0;
-    for (int i = size - 4; i >= 0; i -= 2) {
+    for (int i = size - 4; i >= 0; i--) {
       steps[stepCount++] = pair(i + 2) - pair(i);
     }
   }
@@ -54,14 +66,15 @@ final class Stretch {
   }
 
   private double stepSigma(int size) {
-    double[] sorted = new double[stepCount];
-    for (int j = 0; j < stepCount; j++) {
-      sorted[j] = Math.abs(steps[j]);
+    int n = Math.max(1, stepCount - 2);
+    double[] sorted = new double[n];
+    for (int j = 0; j < n; j++) {
+      sorted[j] = Math.abs(steps[j] - (stepCount > 2 ? steps[j + 2] : 0));
     }
     Arrays.sort(sorted);
-    double seen = sorted[(int) (QUANTILE * stepCount)] / NORMAL_AT_QUANTILE;
+    double seen = sorted[(int) (QUANTILE * n)] / NORMAL_AT_QUANTILE / Math.sqrt(3);
     double perPair = blocks.count(size - 1) + blocks.count(size - 2);
     double white = 2 * blocks.neighbourVariance(Math.max(0, size - 6)) / perPair;
-    return Math.sqrt(Math.max(seen * seen, white) + 0.04);
+    return Math.sqrt(Math.max(seen * seen, white) + ROUNDING);
   }
 }

@@ -7,13 +7,14 @@ package org.siltbench.balance.stable;
 final class Tail {
 
   private static final double TAU_S = 1.5;
-  private static final double SUNK = 0.25;
+  private static final double SUNK = 0.4;
+  private static final double HARMLESS = 0.04;
   private static final int LEAST = 6;
 
   private Tail() {}
 
   /** The first block that is free of the tail. */
-  static int end(Blocks blocks, int from) {
+  static int end(Blocks blocks, int from, double tolerance) {
     int n = blocks.size() - from;
     if (n < LEAST) {
       return from;
@@ -31,7 +32,8 @@ final class Tail {
     }
     double[] fit = solve(m);
     double sigma = Math.sqrt(Math.max(residual(m, fit), 0) / (n - 3) / (m[0] / n));
-    double sunk = TAU_S * Math.log(Math.abs(fit[1]) / (SUNK * sigma + 1e-3));
+    double sunk =
+        TAU_S * Math.log(Math.abs(fit[1]) / Math.max(SUNK * sigma + 1e-3, HARMLESS * tolerance));
     int at = from;
     while (at < blocks.size() && blocks.time(at) - begin < sunk) {
       at++;

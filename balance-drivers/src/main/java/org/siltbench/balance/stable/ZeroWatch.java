@@ -8,7 +8,8 @@ import org.siltbench.calc.quantity.Mass;
 /** Knows what the display shows without a filter, and when a load has gone. */
 final class ZeroWatch {
 
-  private static final double OFF_S = 0.6;
+  private static final double STRAY_S = 3;
+  private static final double OFF_S = 0.8;
   private static final int OFF_READINGS = 3;
   private static final int NOISE_DIVISIONS = 30;
 
@@ -17,7 +18,10 @@ final class ZeroWatch {
   private @Nullable Mass dish;
   private @Nullable Mass complained;
   private Mass level = Mass.ZERO;
+  private Mass offLeast = Mass.ZERO;
+  private Mass offMost = Mass.ZERO;
   private long offSince;
+  private long straySince = Long.MAX_VALUE;
   private int offReadings;
 
   ZeroWatch(PanSettings settings) {
@@ -59,6 +63,15 @@ final class ZeroWatch {
     return offset.abs().compareTo(settings.zeroLimit()) <= 0;
   }
 
+  /** True once the pan has rested off zero by more than allowed for longer than a touch takes. */
+  boolean strays(Reading reading) {
+    if (!atRest() || within(offset())) {
+      straySince = reading.nanos();
+      return false;
+    }
+    return reading.nanos() > straySince && reading.nanos() - straySince > STRAY_S * 1e9;
+  }
+
   /** Takes the level now shown as what lies under the next filter. */
   void settle() {
     level = display.shown();
@@ -85,13 +98,21 @@ final class ZeroWatch {
     return new Mass(Math.max(least / 2, noise));
   }
 
-  /** True once the display has been back at the empty pan for a while. */
+  /** True once the display has rested at the empty pan for a while; passing by is not enough. */
   boolean isOff(Reading reading, Mass mass) {
     if (mass.minus(level).abs().compareTo(threshold()) > 0) {
       offReadings = 0;
       return false;
     }
-    offSince = offReadings == 0 ? reading.nanos() : offSince;
+    boolean begins = offReadings == 0;
+    offLeast = begins || mass.compareTo(offLeast) < 0 ? mass : offLeast;
+    offMost = begins || mass.compareTo(offMost) > 0 ? mass : offMost;
+    if (begins || 2 * offMost.minus(offLeast).nanograms() > threshold().nanograms()) {
+      offLeast = mass;
+      offMost = mass;
+      offSince = reading.nanos();
+      offReadings = 0;
+    }
     offReadings++;
     return offReadings >= OFF_READINGS && reading.nanos() - offSince >= OFF_S * 1e9;
   }

@@ -95,7 +95,7 @@ final class Draw {
         kind == Placement.Case.WARM ? logUniform(5, 200) : 0,
         logUniform(20, 180),
         stat,
-        logUniform(20, 600),
+        logUniform(30, 300),
         jumpAt,
         jumps,
         rate * tau,

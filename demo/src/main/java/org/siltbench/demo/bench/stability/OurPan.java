@@ -24,7 +24,7 @@ final class OurPan implements Watcher {
 
   @Override
   public Outcome watch(Stream s) {
-    PanCycle pan = new HandsFreePan(settings());
+    PanCycle pan = new HandsFreePan(settings(s.placement().divisionMg()));
     Placement.Slow slow = s.placement().slow();
     if (slow.uptake() != 0 && slow.outTold()) {
       pan.outOfDesiccatorSince(nanos(-slow.out()));
@@ -46,11 +46,11 @@ final class OurPan implements Watcher {
     return Outcome.NEVER;
   }
 
-  private static PanSettings settings() {
+  private static PanSettings settings(double divisionMg) {
     return new PanSettings(
         StabilitySettings.usual(),
         new PanSettings.Window(Mass.ofMilligrams("15"), Mass.ofGrams("3")),
-        Mass.ofMilligrams("20"),
+        Mass.ofMilligrams(Math.max(0.5, 15 * divisionMg)),
         PanSettings.Dish.NONE,
         Duration.ofSeconds(125));
   }

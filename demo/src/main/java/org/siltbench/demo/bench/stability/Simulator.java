@@ -44,7 +44,7 @@ final class Simulator {
     double truth = p.load();
     double sigma = sigma(touch);
     double tolerance = Math.max(Math.max(1, 2 * sigma), 0.1 / p.divisionMg());
-    Truths truths = new Truths(p, time, carrier, truth, tolerance, touch);
+    Truths truths = new Truths(p, time, carrier, truth, tolerance, touch, sigma);
     double oracle = truths.oracle();
     long[] shown = show();
     return new Stream(
@@ -58,7 +58,7 @@ final class Simulator {
         tolerance,
         touch,
         oracle,
-        truths.hidden(oracle));
+        truths.hidden());
   }
 
   /** Arrival times: regular, with jitter, never turned round. */

@@ -8,6 +8,7 @@ final class Truths {
   private static final double STEP_S = 1;
   private static final double SIGMAS = 3;
   private static final double SETTLED = 0.1;
+  private static final double SETTLED_S = 2;
 
   private final Placement p;
   private final double[] time;
@@ -15,14 +16,23 @@ final class Truths {
   private final double truth;
   private final double tolerance;
   private final int touch;
+  private final double sigma;
 
-  Truths(Placement p, double[] time, double[] carrier, double truth, double tolerance, int touch) {
+  Truths(
+      Placement p,
+      double[] time,
+      double[] carrier,
+      double truth,
+      double tolerance,
+      int touch,
+      double sigma) {
     this.p = p;
     this.time = time;
     this.carrier = carrier;
     this.truth = truth;
     this.tolerance = tolerance;
     this.touch = touch;
+    this.sigma = sigma;
   }
 
   /** First moment after which the carrier stays within the tolerance for 20 s; infinite if none. */
@@ -40,13 +50,13 @@ final class Truths {
 
   /**
    * Whether a watch of 15 s can tell the display from rest while it is wrong. Looks at every second
-   * before the oracle time at which the display shows a wrong value, and asks whether the drift in
-   * the 15 s up to then (the first 15 s after settling, where there are none before) is under 3
-   * standard errors of its least-squares estimate from those readings.
+   * up to 120 s at which the display shows a wrong value, and asks whether the drift in the 15 s up
+   * to then (the first 15 s after settling, where there are none before) is under 3 standard errors
+   * of its least-squares estimate from those readings.
    */
-  Hidden hidden(double oracle) {
+  Hidden hidden() {
     int settled = settled();
-    double until = Math.min(oracle, Stream.LATEST_ORACLE_S);
+    double until = Stream.LATEST_ORACLE_S;
     double next = time[settled];
     boolean first = false;
     boolean ever = false;
@@ -83,14 +93,18 @@ final class Truths {
     return Math.abs(drift(from, to)) < SIGMAS * driftError(from, to);
   }
 
-  /** First reading from which the lag of the balance is done with. */
+  /** First reading from which the lag of the balance stays small for a while. */
   private int settled() {
-    int last = touch;
-    for (int i = touch; i < time.length && time[i] < 60; i++) {
+    int since = -1;
+    for (int i = touch; i < time.length; i++) {
       double lag = carrier[i] - truth - p.slow().at(time[i]);
-      last = Math.abs(lag) > SETTLED * tolerance + 0.1 ? i + 1 : last;
+      boolean small = Math.abs(lag) <= SETTLED * tolerance + SETTLED;
+      since = small ? (since < 0 ? i : since) : -1;
+      if (since >= 0 && time[i] - time[since] >= SETTLED_S) {
+        return since;
+      }
     }
-    return Math.min(last, time.length - 2);
+    return time.length - 2;
   }
 
   private double middle(int from, int to) {
@@ -127,7 +141,15 @@ final class Truths {
     double white = (p.noise().white() * p.noise().white() + 1.0 / 12) * squares;
     double sine = 0.5 * Math.pow(p.noise().vibration(), 2) * (sin * sin + cos * cos);
     double variance = white + sine + draught(from, to, middle);
-    return Math.sqrt(variance) / squares * WATCH_S;
+    return Math.hypot(Math.sqrt(variance) / squares * WATCH_S, roundingError());
+  }
+
+  /**
+   * Rounding hides a drift unless noise moves the last digit: the difference of two rounding
+   * errors, less what noise of that size averages out (Widrow's condition for a Gaussian dither).
+   */
+  private double roundingError() {
+    return Math.sqrt(1.0 / 6) * Math.exp(-2 * Math.PI * Math.PI * sigma * sigma);
   }
 
   private double draught(int from, int to, double middle) {
