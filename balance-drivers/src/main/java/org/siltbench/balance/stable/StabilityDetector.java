@@ -36,6 +36,7 @@ public final class StabilityDetector {
   private final Stretch stretch = new Stretch(blocks);
   private final Judge judge = new Judge();
   private final Glance glance = new Glance();
+  private final Marks marks = new Marks();
   private final Deque<Reading> recent = new ArrayDeque<>();
   private long origin;
   private long outSince = Long.MIN_VALUE;
@@ -72,6 +73,7 @@ public final class StabilityDetector {
   private void clear() {
     blocks.clear();
     glance.clear();
+    marks.clear();
     recent.clear();
     untilJudged = 0;
     last = Double.NaN;
@@ -116,6 +118,7 @@ public final class StabilityDetector {
     last = t;
     double x = (mass.nanograms() - anchor) / (double) resolution.nanograms();
     remember(reading);
+    marks.take(reading.mark());
     glance.add(t, x);
     return blocks.add(t, x) ? watch() : glimpse();
   }
@@ -152,9 +155,8 @@ public final class StabilityDetector {
     if (gain > settings.moistureAllowance().milligrams() || drifts) {
       return moving(opinion, gain);
     }
-    return opinion.wrong() < ACCEPTED && opinion.reading() < MOST_NOISE
-        ? new Verdict.Stable(stable(opinion, gain))
-        : glimpse();
+    boolean rests = opinion.wrong() < ACCEPTED && opinion.reading() < MOST_NOISE;
+    return rests && !marks.speakAgainst() ? new Verdict.Stable(stable(opinion, gain)) : glimpse();
   }
 
   /** Blocks until it is worth looking again: the farther from acceptable, the more. */
