@@ -123,6 +123,15 @@ public final class LineParser {
 
   /** The number as displayed: no plus, no superfluous zeros in front, a point. */
   private String digits(byte[] bytes) {
+    int start = matcher.numberStart();
+    int end = matcher.numberEnd();
+    boolean padded = bytes[start] == '0' && start + 1 < end && Matcher.isDigit(bytes[start + 1]);
+    return matcher.negative() || matcher.hasComma() || padded
+        ? normalised(bytes)
+        : new String(bytes, start, end - start, ISO_8859_1);
+  }
+
+  private String normalised(byte[] bytes) {
     int n = 0;
     if (matcher.negative()) {
       digits[n++] = '-';

@@ -1,7 +1,5 @@
 package org.siltbench.balance.format;
 
-import java.util.Arrays;
-
 /**
  * Cuts a stream of bytes into lines. What comes before the first line end is thrown away, for half
  * a line is a wrong mass; a line beyond {@link #MAX_LINE} bytes is dropped up to its end. Memory is
@@ -27,13 +25,15 @@ public final class LineReader {
     TOO_LONG
   }
 
+  private static final int LONGEST_END = 8;
+
   private enum State {
     UNSYNCED,
     READING,
     SKIPPING
   }
 
-  private final byte[] buffer = new byte[MAX_LINE + MAX_CHUNK];
+  private final byte[] buffer = new byte[MAX_LINE + LONGEST_END + MAX_CHUNK];
   private final byte[] terminator;
   private final boolean startsOnLine;
   private State state;
@@ -74,7 +74,7 @@ public final class LineReader {
   }
 
   private void makeRoom() {
-    if (filled - from > MAX_LINE) {
+    if (filled - from > MAX_LINE + LONGEST_END) {
       throw new IllegalStateException("lines are waiting: call next() until it says NOTHING");
     }
     System.arraycopy(buffer, from, buffer, 0, filled - from);
@@ -85,7 +85,7 @@ public final class LineReader {
 
   /** The next line, if it is whole. */
   public Found next() {
-    while (scanned < filled) {
+    while (skipToEnd()) {
       int ends = endLength(scanned);
       scanned++;
       if (ends > 0) {
@@ -99,6 +99,25 @@ public final class LineReader {
       }
     }
     return noEnd();
+  }
+
+  /** Moves on to the next byte that may end a line; false if none is here yet. */
+  private boolean skipToEnd() {
+    byte[] bytes = buffer;
+    int at = scanned;
+    int limit = filled;
+    if (terminator.length == 0) {
+      while (at < limit && bytes[at] != '\r' && bytes[at] != '\n') {
+        at++;
+      }
+    } else {
+      byte last = terminator[terminator.length - 1];
+      while (at < limit && bytes[at] != last) {
+        at++;
+      }
+    }
+    scanned = at;
+    return at < limit;
   }
 
   private Found found() {
@@ -115,8 +134,8 @@ public final class LineReader {
   }
 
   private Found noEnd() {
-    if (filled - from <= MAX_LINE) {
-      return Found.NOTHING;
+    if (filled - from <= MAX_LINE + Math.max(0, terminator.length - 1)) {
+      return Found.NOTHING; // the last bytes may be the front of the line end
     }
     from = filled - Math.max(0, terminator.length - 1);
     if (state == State.READING) {
@@ -132,12 +151,15 @@ public final class LineReader {
       return buffer[at] == '\r' || buffer[at] == '\n' ? 1 : 0;
     }
     int first = at + 1 - terminator.length;
-    boolean ends =
-        buffer[at] == terminator[terminator.length - 1]
-            && first >= from
-            && (terminator.length == 1
-                || Arrays.equals(buffer, first, at + 1, terminator, 0, terminator.length));
-    return ends ? terminator.length : 0;
+    if (first < from) {
+      return 0;
+    }
+    for (int i = 0; i < terminator.length; i++) {
+      if (buffer[first + i] != terminator[i]) {
+        return 0;
+      }
+    }
+    return terminator.length;
   }
 
   /** Holds the line last found. */

@@ -44,6 +44,7 @@ final class Matcher {
   private long mantissa;
   private int decimals;
   private boolean negative;
+  private boolean comma;
   private @Nullable MassUnit unit;
   private Meaning meaning = Meaning.NOTHING;
   private long nanograms;
@@ -201,6 +202,7 @@ final class Matcher {
     }
     mantissa = value;
     numberEnd = at;
+    comma = point >= 0 && bytes[point] == ',';
     decimals = point < 0 ? 0 : at - point - 1;
     return wellFormed(bytes, from, at, to, point) ? at : -1;
   }
@@ -308,6 +310,10 @@ final class Matcher {
 
   boolean negative() {
     return negative;
+  }
+
+  boolean hasComma() {
+    return comma;
   }
 
   int numberStart() {

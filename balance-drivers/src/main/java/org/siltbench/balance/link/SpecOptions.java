@@ -2,6 +2,7 @@ package org.siltbench.balance.link;
 
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.format.MassUnit;
 
 /**
  * The keys that any link may carry.
@@ -37,6 +38,9 @@ public record SpecOptions(
     if (speed != null && !(speed > 0 && speed <= FASTEST)) {
       throw new IllegalArgumentException("speed must be above 0 and at most 10000");
     }
+    if (unit != null && MassUnit.ofSymbol(unit).isEmpty()) {
+      throw new IllegalArgumentException("unit must be g, mg, kg, ug or ct, not \"" + unit + "\"");
+    }
   }
 
   /** The same with a format. */
@@ -47,6 +51,11 @@ public record SpecOptions(
   /** The same with a unit to expect. */
   public SpecOptions withUnit(@Nullable String expected) {
     return new SpecOptions(format, expected, ask, every, speed);
+  }
+
+  /** The same with a speed of simulated time. */
+  public SpecOptions withSpeed(@Nullable Double times) {
+    return new SpecOptions(format, unit, ask, every, times);
   }
 
   /** The same with a text to send for each reading. */

@@ -88,7 +88,7 @@ class LineReaderTest {
     RandomGenerator random = new java.util.SplittableRandom(seed);
     StringBuilder out = new StringBuilder();
     for (int i = 0; i < 40; i++) {
-      int length = random.nextInt(10) == 0 ? random.nextInt(1500) : random.nextInt(20);
+      int length = random.nextInt(10) == 0 ? 500 + random.nextInt(30) : random.nextInt(20);
       for (int k = 0; k < length; k++) {
         out.append("0123456789 \r\ng".charAt(random.nextInt(14)));
       }

@@ -72,6 +72,9 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
   private static ReadingSource open(LinkSpec link, Opening opening) {
     try {
       return opening.open(link);
+    } catch (IllegalArgumentException e) {
+      throw new Problem.WrongUse(
+          "The balance cannot be used so: " + e.getMessage() + '.', "Change the --balance text.");
     } catch (BalanceException e) {
       throw new Problem.Outside(
           String.valueOf(e.getMessage()), "Nothing was recorded.", e.next(), e);
