@@ -78,7 +78,12 @@ public final class Row {
 
   /** True if every cell is blank. */
   public boolean blank() {
-    return cells.stream().allMatch(String::isBlank);
+    for (String cell : cells) {
+      if (!cell.isBlank()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**

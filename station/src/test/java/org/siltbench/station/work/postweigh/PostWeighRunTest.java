@@ -243,8 +243,7 @@ class PostWeighRunTest {
   @Test
   void an_older_label_is_accepted_with_an_explanation() throws Exception {
     FilterId id = new FilterId(ids.get(3));
-    lab.write(
-        "weighing", "filter", ids.get(3), "status", "pre", "round", 2L, "mass_g", "0.11230");
+    lab.write("weighing", "filter", ids.get(3), "status", "pre", "round", 2L, "mass_g", "0.11230");
     pan.mass(ids.get(3), "0.12900");
     PostWeighReport report = run(new BagCode(id, "0.11234", 1).text());
     assertEquals(1, report.weighings().size(), report.toString());
