@@ -9,6 +9,7 @@ import org.siltbench.labels.draw.Paper;
 import org.siltbench.labels.draw.Type;
 import org.siltbench.labels.media.Calibration;
 import org.siltbench.labels.media.Media;
+import org.siltbench.labels.media.Ruler;
 
 /**
  * Draws the page that calibrates a printer: two rulers that start at a cross, and the outline of
@@ -16,35 +17,25 @@ import org.siltbench.labels.media.Media;
  */
 public final class RulerDrawing {
 
-  private static final double TENTH = 10;
-
   private final Page page;
   private final Media media;
   private final Dots dots;
+  private final Ruler ruler;
 
   private RulerDrawing(Page page, Media media, Dots dots) {
     this.page = page;
     this.media = media;
     this.dots = dots;
-  }
-
-  /** The longest ruler, a whole number of centimetres, that fits a length. */
-  public static double rulerFor(double length) {
-    return Math.max(TENTH, Math.floor((length - 2 * inset(length)) / TENTH) * TENTH);
-  }
-
-  /** Where a ruler starts, from the page's edge. */
-  public static double inset(double length) {
-    return length < 60 ? 5 : 10;
+    this.ruler = Ruler.of(media);
   }
 
   public static void draw(Paper paper, Media media, Dots dots) throws IOException {
     Page page = paper.page(media.pageWidth(), media.pageHeight());
-    RulerDrawing ruler = new RulerDrawing(page, media, dots);
-    ruler.outlines();
-    ruler.rulers();
-    ruler.numbers();
-    ruler.words();
+    RulerDrawing drawing = new RulerDrawing(page, media, dots);
+    drawing.outlines();
+    drawing.rulers();
+    drawing.numbers();
+    drawing.words();
     page.finish();
   }
 
@@ -75,10 +66,10 @@ public final class RulerDrawing {
   }
 
   private void rulers() throws IOException {
-    double x0 = inset(media.pageWidth());
-    double y0 = inset(media.pageHeight());
-    double wide = rulerFor(media.pageWidth());
-    double tall = rulerFor(media.pageHeight());
+    double x0 = ruler.left();
+    double y0 = ruler.top();
+    double wide = ruler.across();
+    double tall = ruler.down();
     page.line(across(x0), down(y0), across(x0 + wide), down(y0), 0.15, Ink.BLACK);
     page.line(across(x0), down(y0), across(x0), down(y0 + tall), 0.15, Ink.BLACK);
     for (int mm = 0; mm <= wide; mm++) {
@@ -98,27 +89,23 @@ public final class RulerDrawing {
 
   /** Every second centimetre is numbered, clear of the ticks. */
   private void numbers() throws IOException {
-    double x0 = inset(media.pageWidth());
-    double y0 = inset(media.pageHeight());
+    double x0 = ruler.left();
+    double y0 = ruler.top();
     Type tiny = new Type(false, 5.5, Ink.BLACK);
-    for (int mm = 20; mm <= rulerFor(media.pageWidth()); mm += 20) {
+    for (int mm = 20; mm <= ruler.across(); mm += 20) {
       page.textCentre(across(x0 + mm), down(y0) - 0.8, Integer.toString(mm), tiny);
     }
-    for (int mm = 20; mm <= rulerFor(media.pageHeight()); mm += 20) {
+    for (int mm = 20; mm <= ruler.down(); mm += 20) {
       page.textRight(across(x0) - 0.8, down(y0 + mm) + 0.7, Integer.toString(mm), tiny);
     }
   }
 
   private void words() throws IOException {
-    double x0 = inset(media.pageWidth());
-    double y0 = inset(media.pageHeight());
+    double x0 = ruler.left();
+    double y0 = ruler.top();
     Type small = new Type(false, media.pageWidth() < 80 ? 4.6 : 8, Ink.BLACK);
     String[] lines = {
-      "ruler: "
-          + mm(rulerFor(media.pageWidth()))
-          + " mm across, "
-          + mm(rulerFor(media.pageHeight()))
-          + " mm down",
+      "ruler: " + mm(ruler.across()) + " mm across, " + mm(ruler.down()) + " mm down",
       "cross: " + mm(x0) + " mm from the left edge, " + mm(y0) + " mm from the top",
     };
     double y = down(y0) + 3.4 + small.leading();

@@ -68,6 +68,12 @@ final class LabelsCommand implements Task {
       description = "the printer's dots per inch; default: ${DEFAULT-VALUE}")
   private int dpi = 300;
 
+  @Option(
+      names = "--code",
+      paramLabel = "KIND",
+      description = "data-matrix, qr or code-128; default: ${DEFAULT-VALUE}")
+  private String code = CodeKind.DATA_MATRIX.word();
+
   @Option(names = "--slip", description = "a twin of each label for a slip inside the bag")
   private boolean slip;
 
@@ -93,7 +99,7 @@ final class LabelsCommand implements Task {
           new LabelRun(
               ready.stream().map(BagLabels.Ready::label).toList(),
               stock,
-              CodeKind.DATA_MATRIX,
+              CodeKind.of(code),
               dpi,
               startAt,
               slip);

@@ -12,6 +12,8 @@ public final class PaperCommands implements CommandProvider {
     return List.of(
         new CommandEntry("labels", "bag labels, to a file or a printer", LabelsCommand::new),
         new CommandEntry(
-            "fieldsheet", "the sheet for the field, on paper or as a table", SheetCommand::new));
+            "fieldsheet", "the sheet for the field, on paper or as a table", SheetCommand::new),
+        new CommandEntry(
+            "ruler", "make a printer true on one kind of label stock", RulerCommand::new));
   }
 }

@@ -1,0 +1,106 @@
+package org.siltbench.station.command.paper;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.labels.Imprint;
+import org.siltbench.labels.PaperProblem;
+import org.siltbench.labels.Papers;
+import org.siltbench.labels.media.Calibration;
+import org.siltbench.labels.media.Media;
+import org.siltbench.labels.media.MediaCatalog;
+import org.siltbench.labels.media.MediaText;
+import org.siltbench.labels.media.Ruler;
+import org.siltbench.station.Problem;
+import org.siltbench.station.command.Session;
+import org.siltbench.station.command.Task;
+import org.siltbench.station.work.paper.PaperFile;
+import picocli.CommandLine.Option;
+
+/** {@code ruler}: makes a printer true on one kind of label stock. */
+final class RulerCommand implements Task {
+
+  @Option(
+      names = "--media",
+      required = true,
+      paramLabel = "FILE-or-name",
+      description = "label stock")
+  private String media = "";
+
+  @Option(names = "--out", paramLabel = "F.pdf", description = "write the page with the rulers")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--measured",
+      arity = "4",
+      paramLabel = "MM",
+      description = "ruler across, ruler down, corner from the left, corner from the top")
+  private @Nullable List<Double> measured;
+
+  @Option(names = "--save", paramLabel = "FILE", description = "the stock's file, made true")
+  private @Nullable Path save;
+
+  @Option(
+      names = "--dpi",
+      paramLabel = "N",
+      description = "the printer's dots per inch; default: ${DEFAULT-VALUE}")
+  private int dpi = 300;
+
+  @Override
+  public int run(Session session) {
+    try {
+      Media stock = MediaCatalog.find(media);
+      Path page = out;
+      List<Double> found = measured;
+      if (page != null && found == null) {
+        draw(session, stock, page);
+      } else if (page == null && found != null) {
+        tell(session, stock.withCalibration(Ruler.of(stock).calibration(found)));
+      } else {
+        throw new Problem.WrongUse(
+            "First the page, then what you measured.",
+            "Give --out F.pdf, print it, then give --measured and four lengths.");
+      }
+      return 0;
+    } catch (PaperProblem e) {
+      throw PaperFile.problem(e);
+    } catch (IllegalArgumentException e) {
+      throw new Problem.WrongUse(String.valueOf(e.getMessage()) + ".", "Measure once more.");
+    }
+  }
+
+  private void draw(Session session, Media stock, Path page) {
+    OffsetDateTime now = OffsetDateTime.now(session.clock()).truncatedTo(ChronoUnit.SECONDS);
+    Imprint imprint = new Imprint("", "", null, 0, now, false, Imprint.PageSize.A4);
+    PaperFile.write(page, to -> Papers.rulerPage(stock, dpi, imprint, to));
+    Ruler ruler = Ruler.of(stock);
+    session.fact("Print " + page + " at 100 % and measure:");
+    session.fact("ruler across, should be " + Ruler.text(ruler.across()) + " mm");
+    session.fact("ruler down, should be " + Ruler.text(ruler.down()) + " mm");
+    session.fact("corner from the left, should be " + Ruler.text(ruler.left()) + " mm");
+    session.fact("corner from the top, should be " + Ruler.text(ruler.top()) + " mm");
+    session.document(Map.of("media", stock.name(), "out", page.toString()));
+  }
+
+  private void tell(Session session, Media stock) {
+    String text = MediaText.write(stock);
+    Path file = save;
+    if (file == null) {
+      text.lines().forEach(session::fact);
+    } else {
+      PaperFile.write(file, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+      session.fact(stock.name() + " is now true in " + file);
+    }
+    Calibration c = stock.calibration();
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("media", stock.name());
+    document.put("move_mm", List.of(Ruler.text(c.moveRight()), Ruler.text(c.moveDown())));
+    document.put("scale", List.of(Ruler.text(c.scaleAcross()), Ruler.text(c.scaleDown())));
+    session.document(document);
+  }
+}
