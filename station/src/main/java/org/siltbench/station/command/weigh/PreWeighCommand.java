@@ -10,8 +10,10 @@ import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
+import org.siltbench.station.life.About;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Filters;
+import org.siltbench.station.life.LotState;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.lot.MassWindow;
@@ -115,6 +117,7 @@ final class PreWeighCommand implements Task {
 
   private int weigh(Session session, Bench bench, BatchState state, Method method, String spec)
       throws InterruptedException {
+    warnOfLot(session, bench, state.lot());
     EventLines lines = new EventLines(session);
     CheckWeight check = weight == null ? null : CheckWeight.named(bench.register(), weight);
     PanSettings pans = Pans.filters(method);
@@ -134,6 +137,15 @@ final class PreWeighCommand implements Task {
               bench, state, scale.pan(), settings, after(session, bench, state, method), lines);
       return finish(session, bench, state, method, run);
     }
+  }
+
+  private static void warnOfLot(Session session, Bench bench, String lot) {
+    LotState.fold(lot, bench.register().history(About.lot(lot)))
+        .filter(known -> known.verdict().equals("failed"))
+        .ifPresent(
+            known ->
+                session.message(
+                    "Lot " + lot + " has failed its blank-loss test; its results carry that."));
   }
 
   private @Nullable MassWindow window() {
