@@ -22,6 +22,8 @@ import org.siltbench.station.ledger.Line;
  */
 final class Folding {
 
+  private static final int LONG = 300;
+
   private final Sql sql;
   private final Subjects subjects;
   private final Entries entries;
@@ -168,18 +170,59 @@ final class Folding {
     }
   }
 
-  /** Folds the subjects touched since the last time. */
+  /**
+   * Folds the subjects touched since the last time. One with a long history, such as a balance with
+   * years of checks, is only noted, and folded when it is asked for.
+   */
   void fold() throws SQLException, IOException {
     for (Subject subject : stale) {
-      List<Entry> history = history(subject);
-      Optional<StateRow> row = history.isEmpty() ? Optional.empty() : folded(subject, history);
-      if (row.isPresent()) {
-        put(row.get());
+      if (isLong(subject)) {
+        sql.update(
+            "merge into unfolded key(type, id) values(?, ?)", subject.type(), subject.id());
       } else {
-        sql.update("delete from state where type = ? and id = ?", subject.type(), subject.id());
+        fold(subject);
       }
     }
     stale.clear();
+  }
+
+  private boolean isLong(Subject subject) throws SQLException {
+    return !sql.list(
+            row -> row.getLong(1),
+            "select seq from subject where type = ? and id = ? offset ? rows fetch first row only",
+            subject.type(),
+            subject.id(),
+            LONG)
+        .isEmpty();
+  }
+
+  private void fold(Subject subject) throws SQLException, IOException {
+    List<Entry> history = history(subject);
+    Optional<StateRow> row = history.isEmpty() ? Optional.empty() : folded(subject, history);
+    if (row.isPresent()) {
+      put(row.get());
+    } else {
+      sql.update("delete from state where type = ? and id = ?", subject.type(), subject.id());
+    }
+  }
+
+  /** Folds what was put off; an empty type or id stands for any. */
+  void foldLong(String type, String id) throws SQLException, IOException {
+    List<Subject> late =
+        sql.list(
+            row -> new Subject(row.getString(1), row.getString(2)),
+            "select type, id from unfolded where (? = '' or type = ?) and (? = '' or id = ?)",
+            type,
+            type,
+            id,
+            id);
+    for (Subject subject : late) {
+      fold(subject);
+      sql.update("delete from unfolded where type = ? and id = ?", subject.type(), subject.id());
+    }
+    if (!late.isEmpty()) {
+      sql.commit();
+    }
   }
 
   void forget() {

@@ -1,6 +1,9 @@
 package org.siltbench.station.register;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import org.siltbench.station.ledger.OwnerOnly;
 
 /** How the database is opened: one process, no server, no console, no script from outside. */
 final class H2 {
@@ -18,8 +21,20 @@ final class H2 {
     if (!takes(file)) {
       throw new RegisterFailed("a folder name with a semicolon cannot hold the register", null);
     }
+    forOwnerOnly(file.resolveSibling(file.getFileName() + ".mv.db"));
     return "jdbc:h2:file:"
         + file.toAbsolutePath()
         + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;AUTO_SERVER=FALSE;CACHE_SIZE=32768";
+  }
+
+  /** The database would make its file readable for others. */
+  private static void forOwnerOnly(Path file) {
+    try {
+      if (!Files.exists(file)) {
+        Files.createFile(file, OwnerOnly.file(file));
+      }
+    } catch (IOException e) {
+      throw new RegisterFailed("the register's file cannot be made", e);
+    }
   }
 }

@@ -154,21 +154,24 @@ public final class Register implements RegisterView, AutoCloseable {
   @Override
   public Optional<StateRow> state(Subject subject) {
     return asked(
-        () ->
-            sql
-                .list(
-                    Register::row,
-                    "select * from state where type = ? and id = ?",
-                    subject.type(),
-                    subject.id())
-                .stream()
-                .findFirst());
+        () -> {
+          folding.foldLong(subject.type(), subject.id());
+          return sql
+              .list(
+                  Register::row,
+                  "select * from state where type = ? and id = ?",
+                  subject.type(),
+                  subject.id())
+              .stream()
+              .findFirst();
+        });
   }
 
   @Override
   public List<StateRow> list(String type, String parent, String status) {
     return asked(
         () -> {
+          folding.foldLong(type, "");
           if (!parent.isEmpty()) {
             List<StateRow> rows =
                 sql.list(
@@ -226,6 +229,7 @@ public final class Register implements RegisterView, AutoCloseable {
   public void export(Appendable out) {
     asked(
         () -> {
+          folding.foldLong("", "");
           new Export(sql, this, out).write();
           return true;
         });

@@ -10,7 +10,7 @@ import org.siltbench.station.ledger.Kinds;
 /** The tables of the register. A register with another edition is thrown away and made anew. */
 final class Schema {
 
-  private static final int VERSION = 1;
+  private static final int VERSION = 2;
 
   private static final List<String> TABLES =
       List.of(
@@ -46,6 +46,7 @@ final class Schema {
           create table state(
             type varchar(40) not null, id varchar not null, parent varchar(200) not null,
             status varchar(40) not null, summary varchar not null, primary key(type, id))""",
+          "create table unfolded(type varchar(40) not null, id varchar not null, primary key(type, id))",
           "create index state_parent on state(type, parent, id)",
           "create index state_status on state(type, status, id)");
 
