@@ -177,8 +177,7 @@ final class Folding {
   void fold() throws SQLException, IOException {
     for (Subject subject : stale) {
       if (isLong(subject)) {
-        sql.update(
-            "merge into unfolded key(type, id) values(?, ?)", subject.type(), subject.id());
+        sql.update("merge into unfolded key(type, id) values(?, ?)", subject.type(), subject.id());
       } else {
         fold(subject);
       }

@@ -5,6 +5,8 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.regex.Pattern;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
@@ -18,6 +20,7 @@ public final class Schema {
   /** The edition of the tables that this version works with. */
   static final int EDITION = 1;
 
+  private static final Logger MIGRATION_LOG = Logger.getLogger("org.flywaydb");
   private static final Pattern ROLE = Pattern.compile("[a-z_][a-z0-9_]{0,62}");
 
   private Schema() {}
@@ -52,6 +55,7 @@ public final class Schema {
   }
 
   private static void migrate(ServerAddress admin) {
+    MIGRATION_LOG.setLevel(Level.WARNING);
     Flyway.configure(Schema.class.getClassLoader())
         .dataSource(new Admin(admin))
         .locations("classpath:org/siltbench/station/share/schema")

@@ -222,8 +222,7 @@ class TroubleTest {
   @Test
   void aFolderThatCannotBeMadeIsExplained() throws Exception {
     Path file = Files.writeString(folder.resolve("file"), "");
-    Problem problem =
-        assertThrows(Problem.Outside.class, () -> labs.create(file.resolve("lab")));
+    Problem problem = assertThrows(Problem.Outside.class, () -> labs.create(file.resolve("lab")));
     assertTrue(problem.safe().contains("Nothing was changed"), problem.getMessage());
     assertThrows(Problem.WrongUse.class, () -> labs.open(folder));
   }
