@@ -81,11 +81,16 @@ public final class Outside {
   /** What a reader of another house reads in a picture; empty where it reads nothing. */
   public static String read(CodeKind kind, BufferedImage picture)
       throws IOException, InterruptedException {
+    return read(kind, picture, 30_000);
+  }
+
+  private static String read(CodeKind kind, BufferedImage picture, int milliseconds)
+      throws IOException, InterruptedException {
     Path png = Files.createTempFile("code", ".png");
     try {
       ImageIO.write(picture, "png", png.toFile());
       if (kind == CodeKind.DATA_MATRIX) {
-        return run("dmtxread", "-n", "-N1", "-m", "1500", png).out().strip();
+        return run("dmtxread", "-n", "-N1", "-m", milliseconds, png).out().strip();
       }
       String said = run("zbarimg", "-q", "--raw", png).out();
       return said.lines().filter(line -> !line.startsWith("Connection")).findFirst().orElse("");
@@ -97,9 +102,9 @@ public final class Outside {
   /** Data Matrix as a scanner tries it: as it is, then with ink grown by one dot and by two. */
   public static String readPatiently(BufferedImage picture)
       throws IOException, InterruptedException {
-    String read = read(CodeKind.DATA_MATRIX, picture);
+    String read = read(CodeKind.DATA_MATRIX, picture, 2_500);
     for (int grow = 1; read.isEmpty() && grow <= 2; grow++) {
-      read = read(CodeKind.DATA_MATRIX, grown(picture, grow));
+      read = read(CodeKind.DATA_MATRIX, grown(picture, grow), 8_000);
     }
     return read;
   }
