@@ -96,7 +96,7 @@ public final class HandsFreePan implements PanCycle {
       if (!zero.within(off)) {
         complain(off);
       } else if (zero.settled()) {
-        zero.settle();
+        zero.settle(reading.nanos());
         step = Step.READY;
         out.add(new PanEvent.Ready(zero.level()));
       }
@@ -111,7 +111,7 @@ public final class HandsFreePan implements PanCycle {
 
   private void awaitLoad(Reading reading, Mass mass, Mass level) {
     if (mass.minus(level).abs().compareTo(zero.threshold()) > 0) {
-      under = level;
+      under = zero.levelBefore(reading.nanos());
       begin(reading, settings.dish() == Dish.EACH ? Step.WEIGHING_DISH : Step.WEIGHING);
       return;
     }
@@ -120,7 +120,7 @@ public final class HandsFreePan implements PanCycle {
       step = Step.SEEKING_EMPTY;
       complain(zero.offset());
     } else if (zero.settled() && zero.within(zero.offset())) {
-      zero.settle();
+      zero.settle(reading.nanos());
     }
   }
 

@@ -1,5 +1,7 @@
 package org.siltbench.balance.stable;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Reading;
 import org.siltbench.balance.stable.PanSettings.Dish;
@@ -10,6 +12,7 @@ final class ZeroWatch {
 
   private static final double STRAY_S = 3;
   private static final double OFF_S = 0.8;
+  private static final double TOUCH_S = 3;
   private static final int OFF_READINGS = 3;
   private static final int NOISE_DIVISIONS = 30;
 
@@ -18,11 +21,15 @@ final class ZeroWatch {
   private @Nullable Mass dish;
   private @Nullable Mass complained;
   private Mass level = Mass.ZERO;
+  private final Deque<Settled> settled = new ArrayDeque<>();
   private Mass offLeast = Mass.ZERO;
   private Mass offMost = Mass.ZERO;
   private long offSince;
   private long straySince = Long.MAX_VALUE;
   private int offReadings;
+
+  /** A level taken for the empty pan, and when. */
+  private record Settled(long nanos, Mass level) {}
 
   ZeroWatch(PanSettings settings) {
     this.settings = settings;
@@ -36,6 +43,7 @@ final class ZeroWatch {
 
   /** The readings so far say nothing about those to come. */
   void interrupted() {
+    settled.clear();
     display.clear();
     offReadings = 0;
   }
@@ -73,10 +81,33 @@ final class ZeroWatch {
   }
 
   /** Takes the level now shown as what lies under the next filter. */
-  void settle() {
+  void settle(long nanos) {
     level = display.shown();
+    settled.addLast(new Settled(nanos, level));
+    forgetBefore(nanos);
     complained = null;
     dish = dish == null || within(level) ? level : dish;
+  }
+
+  /**
+   * What lay on the pan before this moment's load began to touch it: a load laid down slowly rises
+   * through the first few readings, and they are none of the empty pan's.
+   */
+  Mass levelBefore(long nanos) {
+    forgetBefore(nanos);
+    Settled first = settled.peekFirst();
+    return first == null ? level : first.level();
+  }
+
+  /** Keeps the newest level that is old enough, and those after it. */
+  private void forgetBefore(long nanos) {
+    while (settled.size() > 1) {
+      Settled first = settled.removeFirst();
+      if (nanos - settled.getFirst().nanos() < TOUCH_S * 1e9) {
+        settled.addFirst(first);
+        return;
+      }
+    }
   }
 
   /** What lies under the filter. */

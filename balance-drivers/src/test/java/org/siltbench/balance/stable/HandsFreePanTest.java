@@ -38,6 +38,17 @@ class HandsFreePanTest {
   }
 
   @Test
+  void theRiseOfALoadLaidDownSlowlyIsNotTakenForTheEmptyPan() {
+    for (double slow : new double[] {0.4, 0.8, 1.2}) {
+      Pan slowly = new Pan(FILTERS, 7);
+      slowly.show(4, 0).play(40, t -> 112.34 * (1 - Math.exp(-Math.pow(t / slow, 3))));
+      var accepted = slowly.all(PanEvent.Accepted.class);
+      assertEquals(1, accepted.size(), slowly::said);
+      assertEquals(0, accepted.get(0).zeroCorrection().milligrams(), 0.011);
+    }
+  }
+
+  @Test
   void aProvisionalValueComesBeforeTheRecordedOne() {
     pan.show(3, 0).put(30, 0, 112.34);
     int provisional = indexOf(PanEvent.Provisional.class);
