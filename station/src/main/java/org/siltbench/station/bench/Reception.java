@@ -12,6 +12,9 @@ import org.siltbench.station.ledger.Position;
 /** Takes lines of other benches into their copies. Nothing that comes from outside is trusted. */
 final class Reception {
 
+  /** A clock value from outside moves this bench's own; it must not push it out of all reason. */
+  private static final long YEAR_2200 = 7_258_118_400_000L;
+
   private final String own;
   private final Ledgers ledgers;
   private final Keeper keeper;
@@ -61,6 +64,9 @@ final class Reception {
   }
 
   private static Position follow(Position at, String bench, LineText.Link link) {
+    if (link.hlc().millis() > YEAR_2200) {
+      throw refused("The clock of bench " + bench + " says a year after 2200.");
+    }
     boolean follows =
         link.bench().equals(bench)
             && link.seq() == at.seq() + 1

@@ -31,6 +31,9 @@ public final class LineText {
   /** What stands for the hash before the first line. */
   public static final String NO_HASH = "0".repeat(64);
 
+  /** Far from the end of the numbers, so that a clock can always move on. */
+  private static final long LAST_MILLIS = 1L << 52;
+
   private static final byte[] SUM = ",\"sum\":\"".getBytes(StandardCharsets.US_ASCII);
   private static final int TAIL = SUM.length + 64 + 2;
   private static final Pattern BENCH = Pattern.compile("[0-9A-Z]{4}");
@@ -155,6 +158,7 @@ public final class LineText {
         && pair.get(0) instanceof Long millis
         && pair.get(1) instanceof Long counter
         && millis >= 0
+        && millis <= LAST_MILLIS
         && counter >= 0
         && counter <= Integer.MAX_VALUE) {
       return new Hlc(millis, counter.intValue());
