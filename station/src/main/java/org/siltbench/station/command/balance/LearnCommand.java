@@ -32,6 +32,7 @@ import picocli.CommandLine.Option;
 final class LearnCommand implements Task {
 
   private static final Duration WHOLE_FILE = Duration.ofDays(1);
+  private static final int BY_ITSELF = 10;
   private static final List<Situation> SHOWN =
       List.of(Situation.EMPTY, Situation.LOAD, Situation.MOVING, Situation.OVER);
 
@@ -64,19 +65,30 @@ final class LearnCommand implements Task {
     Path folder = session.labFolder().resolve("formats");
     try {
       Link opened = new Balances(Timebase.system(), folder).link(link);
-      Learned learned = Learner.learn(capture(session, opened, link), hints(opened, link));
+      List<Sample> samples = capture(session, opened, link);
+      Learned learned = Learner.learn(samples, hints(opened, link, samples));
       return tell(session, named(learned), new FormatShelf(folder));
     } catch (IllegalArgumentException e) {
       throw Spec.wrong(e);
     }
   }
 
-  private static Hints hints(Link opened, LinkSpec link) {
+  private static Hints hints(Link opened, LinkSpec link, List<Sample> samples) {
     String unit = link.options().unit();
-    String ask = link.options().ask();
-    Talk talk = ask == null || ask.isEmpty() ? null : new Talk(Talk.How.WHEN_ASKED, ask, "");
+    Talk talk = talk(link, samples);
     boolean text = opened instanceof ReplayLink replay && replay.isPlainText();
     return new Hints(unit == null ? null : MassUnit.ofSymbol(unit).orElse(null), talk, text);
+  }
+
+  /** Told by the balance text; or by many lines that came live though nobody asked. */
+  private static @Nullable Talk talk(LinkSpec link, List<Sample> samples) {
+    String ask = link.options().ask();
+    if (ask != null && !ask.isEmpty()) {
+      return new Talk(Talk.How.WHEN_ASKED, ask, "");
+    }
+    long ends = samples.stream().flatMapToInt(s -> s.text().chars()).filter(c -> c < ' ').count();
+    boolean live = !(link instanceof LinkSpec.Replay);
+    return live && ends >= BY_ITSELF * samples.size() ? Talk.BY_ITSELF : null;
   }
 
   private List<Sample> capture(Session session, Link link, LinkSpec named)
