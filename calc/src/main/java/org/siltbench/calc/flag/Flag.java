@@ -10,7 +10,10 @@ import java.util.stream.Collectors;
  */
 public enum Flag {
   // What the arithmetic finds.
-  NEGATIVE("negative", Level.NOTE, "The filter lost mass: normal for blanks and clear water."),
+  NEGATIVE(
+      "negative",
+      Level.NOTE,
+      "Below zero, by itself or after the blank: normal for blanks and clear water."),
   NEGATIVE_BEYOND_LIMIT(
       "negative-beyond-limit",
       Level.STOP,
