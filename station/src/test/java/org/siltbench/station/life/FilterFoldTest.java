@@ -254,4 +254,39 @@ class FilterFoldTest {
     assertTrue(row.summary().contains("\"pre_g\":\"0.11234\""), row.summary());
     assertEquals(3, lab.bench().register().list("filter", row.parent(), "planned").size());
   }
+
+  @Test
+  void two_benches_that_weighed_one_bag_keep_both_weighings_and_show_it() {
+    lab.pre(a(), "0.11234");
+    issueAndReceive(a());
+    dry(a(), "D1");
+    Entry here = post(a(), "D1", "0.12900", "not-tested");
+    List<Entry> history =
+        new java.util.ArrayList<>(lab.bench().register().history(About.filter(a())));
+    history.add(
+        new Entry(
+            here.v(),
+            new EntryRef("ZZ99", 7),
+            here.at(),
+            new org.siltbench.station.ledger.Hlc(here.hlc().millis(), here.hlc().counter() + 1),
+            "CD",
+            here.kind(),
+            here.kv(),
+            here.must(),
+            Map.of(
+                "filter",
+                a(),
+                "status",
+                "post",
+                "mass_g",
+                "0.12910",
+                "cycle",
+                "D1",
+                "verdict",
+                "not-tested")));
+    FilterState state = FilterFold.fold(a(), history).orElseThrow();
+    assertEquals(2, state.post().size());
+    assertEquals(List.of("D1"), state.weighedTwice());
+    assertEquals(1, state.oddities().size());
+  }
 }

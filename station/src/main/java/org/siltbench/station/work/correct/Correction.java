@@ -44,11 +44,11 @@ public record Correction(EntryRef target, Map<String, String> set, String reason
       put(values, entry, one.getKey(), one.getValue(), register, bench);
     }
     SoundVolumes.check(entry, values);
-    return new Facts()
-        .put("entry", named(target))
-        .put("set", values)
-        .put("reason", reason)
-        .draft("corrected");
+    Facts facts = new Facts().put("entry", named(target)).put("set", values).put("reason", reason);
+    if (values.containsKey("void")) {
+      facts.put("override", true); // taking an entry back asks for a supervisor
+    }
+    return facts.draft("corrected");
   }
 
   private Problem.Refused unknown() {

@@ -56,7 +56,7 @@ public record Hold(List<String> filters, boolean lift, String reason) {
         (batch, ids) -> {
           Facts facts = new Facts().put("batch", batch).put("filters", ids);
           if (lift) {
-            facts.put("lifted", true);
+            facts.put("lifted", true).put("override", true);
           }
           out.add(facts.put("reason", reason).draft("hold"));
         });

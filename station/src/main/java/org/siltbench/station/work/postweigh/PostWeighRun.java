@@ -81,6 +81,9 @@ public final class PostWeighRun {
       if (!entered.text().isBlank()) {
         stopped = turn(entered.text());
       }
+      if (stopped.isEmpty()) {
+        stopped = checks.bracket();
+      }
     }
     return report(stopped);
   }
@@ -92,10 +95,6 @@ public final class PostWeighRun {
   }
 
   private String turn(String entered) throws InterruptedException {
-    String due = checks.bracket();
-    if (!due.isEmpty()) {
-      return due;
-    }
     try {
       BagScan bag = BagScan.of(entered);
       Expected expected = record.admit(bag);

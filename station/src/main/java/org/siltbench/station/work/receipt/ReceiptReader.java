@@ -73,11 +73,11 @@ public final class ReceiptReader {
         if (row.blank()) {
           continue;
         }
+        ReceiptRow read = read(table, row);
         if (untouched(row)) {
-          role(table, row);
-          unused.add(bag(table, row).filter().text());
+          unused.add(read.filter());
         } else {
-          rows.add(read(table, row));
+          rows.add(read);
         }
         if (rows.size() > MAX_ROWS) {
           throw new Problem.WrongUse(

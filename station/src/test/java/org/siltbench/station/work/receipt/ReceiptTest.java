@@ -92,6 +92,16 @@ class ReceiptTest {
   }
 
   @Test
+  void a_line_of_the_printed_field_sheet_without_handwriting_is_an_unused_filter()
+      throws IOException {
+    Reconciliation.Done done =
+        take("filter,role,filter_order,taken,volume_ml\n" + ids.get(0) + ",sample,1,aliquot,\n");
+    assertEquals(List.of(ids.get(0)), done.found().unused());
+    assertEquals(List.of(), done.written());
+    assertEquals(Status.ISSUED, lab.state(ids.get(0)).status());
+  }
+
+  @Test
   void scanned_bags_and_notes_are_held_against_each_other() throws IOException {
     String text = "filter,volume_ml\n" + ids.get(0) + ",250\n" + ids.get(1) + ",250\n";
     Receipt.Options scanned =
