@@ -100,6 +100,7 @@ public final class ParseBench {
         allocated(stream, ParseBench::ours),
         p,
         allocated(stream, ParseBench::plain),
+        linesPerSecond(stream, ParseBench::readingAlone),
         allocated(stream, ParseBench::readingAlone),
         o / p);
   }
