@@ -22,8 +22,7 @@ final class Bits {
   private Bits() {}
 
   static Setting setting(long seed) {
-    return new Setting(
-        "AB", Clock.systemDefaultZone(), new Random(seed), new LifeSubjects(), note -> {});
+    return new Setting("AB", Clock.systemUTC(), new Random(seed), new LifeSubjects(), note -> {});
   }
 
   /** A number after a word among the arguments. */

@@ -59,7 +59,7 @@ public final class OpenMeasure {
     long start = System.nanoTime();
     try (OpenLab open = LabFolder.open(lab, Bits.setting(2))) {
       double seconds = (System.nanoTime() - start) / 1e9;
-      long entries = open.ledgers().get(open.code()).seq();
+      long entries = reached(open).seq();
       result.put("entries", entries);
       result.put("rebuild_s", Bits.rounded(seconds));
       result.put("rebuild_entries_per_s", Math.round(entries / seconds));
@@ -73,6 +73,10 @@ public final class OpenMeasure {
     result.put("ledger_bytes", size(lab.resolve("ledger")));
     result.put("register_bytes", size(lab.resolve("register")));
     return result;
+  }
+
+  private static Position reached(OpenLab open) {
+    return open.ledgers().getOrDefault(open.code(), Position.start(open.code()));
   }
 
   private static double[] openings(Path lab, int count) {
@@ -124,7 +128,7 @@ public final class OpenMeasure {
     String code;
     try (OpenLab open = LabFolder.create(lab, "bench", false, Bits.setting(1))) {
       code = open.code();
-      position = open.ledgers().get(code);
+      position = reached(open);
     }
     Bits.remove(lab.resolve("register"));
     Files.createDirectory(lab.resolve("register"));
