@@ -32,7 +32,7 @@ import picocli.CommandLine.Option;
 final class LearnCommand implements Task {
 
   private static final Duration WHOLE_FILE = Duration.ofDays(1);
-  private static final int BY_ITSELF = 10;
+  private static final long BY_ITSELF = 10;
   private static final List<Situation> SHOWN =
       List.of(Situation.EMPTY, Situation.LOAD, Situation.MOVING, Situation.OVER);
 
