@@ -20,6 +20,11 @@ public record MassWindow(Mass least, Mass most) {
   /** Filters of one lot are never said to be more alike than this share of their mass. */
   private static final double LEAST_DEVIATION = 0.005;
 
+  /** A deviation from fewer filters than this is itself a guess: the window stays wide. */
+  private static final int SURE = 20;
+
+  private static final double UNSURE_DEVIATION = 0.05;
+
   /** Refuses an empty window. */
   public MassWindow {
     if (least.isNegative() || most.compareTo(least) <= 0) {
@@ -45,15 +50,16 @@ public record MassWindow(Mass least, Mass most) {
   }
 
   /**
-   * Median ± 5 robust standard deviations of the masses seen so far; empty with fewer than eight.
+   * Median ± 5 robust standard deviations of the masses seen so far, and not less than ± 25 % of
+   * the median before twenty are seen; empty with fewer than eight.
    */
   public static Optional<MassWindow> around(Collection<Mass> seen) {
     if (seen.size() < FEWEST) {
       return Optional.empty();
     }
     Robust robust = Robust.of(seen.stream().mapToDouble(Mass::milligrams).toArray());
-    double half =
-        DEVIATIONS * Math.max(robust.deviation(), LEAST_DEVIATION * Math.abs(robust.median()));
+    double floor = seen.size() < SURE ? UNSURE_DEVIATION : LEAST_DEVIATION;
+    double half = DEVIATIONS * Math.max(robust.deviation(), floor * Math.abs(robust.median()));
     return Optional.of(
         new MassWindow(
             Mass.ofMilligrams(Math.max(0, robust.median() - half)),

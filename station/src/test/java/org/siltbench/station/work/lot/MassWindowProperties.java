@@ -51,9 +51,16 @@ class MassWindowProperties {
 
   @Test
   void filters_that_are_all_alike_leave_room_for_the_next() {
-    MassWindow window = MassWindow.around(masses(java.util.Collections.nCopies(8, 100.0))).get();
+    MassWindow window = MassWindow.around(masses(java.util.Collections.nCopies(20, 100.0))).get();
     assertTrue(window.holds(Mass.ofMilligrams("101.5")));
     assertFalse(window.holds(Mass.ofMilligrams("110")));
+  }
+
+  @Test
+  void a_few_filters_that_happen_to_be_alike_do_not_refuse_the_others() {
+    MassWindow window = MassWindow.around(masses(java.util.Collections.nCopies(8, 100.0))).get();
+    assertTrue(window.holds(Mass.ofMilligrams("120")));
+    assertFalse(window.holds(Mass.ofMilligrams("200")));
   }
 
   @Test
