@@ -1,0 +1,81 @@
+package org.siltbench.demo.bench.stability;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+class StabilityBenchTest {
+
+  private static final String OURS = new OurPan().toString();
+
+  private static Tally.Figures ours(Run run) {
+    return run.tallies().get("all").get(OURS).figures();
+  }
+
+  @Test
+  void noDetectablePlacementOfThreeThousandIsRecordedWrongly() {
+    Run run = new Run(2026).play(0, 3_000);
+    Tally.Figures ours = ours(run);
+    assertEquals(List.of(), run.wrong());
+    assertTrue(ours.detectable() > 2_000, () -> "detectable: " + ours.detectable());
+    assertTrue(ours.refusedShare() < 0.25, () -> "refused: " + ours.refusedShare());
+    assertTrue(ours.ratioMedian() < 1.5, () -> "ratio: " + ours.ratioMedian());
+    assertTrue(ours.excessMedian() < 26, () -> "excess: " + ours.excessMedian());
+    for (Baseline baseline : Baseline.values()) {
+      assertTrue(run.tallies().get("all").get(baseline.toString()).figures().wrong() > 0);
+    }
+  }
+
+  @Test
+  @Tag("long")
+  void theLongRunBoundsTheWrongMasses() {
+    Run run = new Run(1).play(0, 60_000);
+    assertTrue(run.wrong().size() <= 3, () -> "wrong: " + run.wrong());
+  }
+
+  @Test
+  void theSamePlacementComesFromTheSameSeed() {
+    Stream one = Simulator.play(Draw.of(3, 17));
+    Stream other = Simulator.play(Draw.of(3, 17));
+    assertArrayEquals(one.shown(), other.shown());
+    assertArrayEquals(one.time(), other.time());
+  }
+
+  /** The upper bound after no event in n trials is 1 - 0.05^(1/n), about 3/n. */
+  @Test
+  void noWrongInManyBoundsTheRateByThreeOverTheNumber() {
+    assertEquals(0, Tally.low(0, 100_000));
+    assertEquals(1 - Math.pow(0.05, 1e-5), Tally.high(0, 100_000), 1e-9);
+    assertEquals(3e-5, Tally.high(0, 100_000), 1e-7);
+  }
+
+  /** Clopper and Pearson, one-sided 95 %: 3 of 10 gives 0.0873 to 0.6066 (beta quantiles, recomputed). */
+  @Test
+  void theBoundsAreThoseOfTheBetaDistribution() {
+    assertEquals(0.0873, Tally.low(3, 10), 5e-4);
+    assertEquals(0.6066, Tally.high(3, 10), 5e-4);
+  }
+
+  @Test
+  void aCalmPlacementIsRightFromTheMomentItHasSettled() {
+    for (long i = 0; i < 60; i++) {
+      Placement placement = Draw.of(8, i);
+      if (placement.kind() == Placement.Case.CALM) {
+        Stream stream = Simulator.play(placement);
+        assertTrue(stream.oracle() < 40, () -> "oracle " + stream.oracle());
+        assertTrue(!stream.undetectable() && !stream.refusalRight());
+      }
+    }
+  }
+
+  @Test
+  void theDocumentHasEachGroupAndWatcher() throws Exception {
+    String json = StabilityMeasure.run("--json", "--n", "40", "--seed", "4", "--threads", "2");
+    assertTrue(json.contains("\"all\"") && json.contains("\"case warm\""), json);
+    assertTrue(json.contains("\"wait 30 s\"") && json.contains("\"siltbench\""), json);
+  }
+}
