@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** Draws one warm placement as SVG: what was shown, what was true, and when each watcher recorded. */
+/**
+ * Draws one warm placement as SVG: what was shown, what was true, and when each watcher recorded.
+ */
 public final class StabilityPicture {
 
   private static final double WIDTH = 860;
@@ -45,7 +47,9 @@ public final class StabilityPicture {
   }
 
   private static boolean shows(Placement p) {
-    if (p.kind() != Placement.Case.WARM || p.output().rate() < 10 || p.divisionMg() > 0.1
+    if (p.kind() != Placement.Case.WARM
+        || p.output().rate() < 10
+        || p.divisionMg() > 0.1
         || p.noise().draught() > 0) {
       return false;
     }
@@ -59,8 +63,10 @@ public final class StabilityPicture {
   }
 
   private String draw(long seed, long number) {
-    line("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 %s %s' font-family='sans-serif'"
-        + " font-size='13'>", WIDTH, HEIGHT);
+    line(
+        "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 %s %s' font-family='sans-serif'"
+            + " font-size='13'>",
+        WIDTH, HEIGHT);
     line("<rect width='%s' height='%s' fill='#ffffff'/>", WIDTH, HEIGHT);
     text(LEFT, 20, "start", "A warm filter: seed " + seed + ", placement " + number);
     band();
@@ -78,11 +84,13 @@ public final class StabilityPicture {
   private void band() {
     double high = y(stream.truth() + stream.tolerance());
     double low = y(stream.truth() - stream.tolerance());
-    line("<rect x='%.1f' y='%.1f' width='%.1f' height='%.1f' fill='#dcebdf'/>",
+    line(
+        "<rect x='%.1f' y='%.1f' width='%.1f' height='%.1f' fill='#dcebdf'/>",
         LEFT, high, RIGHT - LEFT, low - high);
     text(RIGHT - 4, y(stream.truth()) - 4, "end", "truth ± T");
     double oracle = x(stream.oracle());
-    line("<line x1='%.1f' y1='%.1f' x2='%.1f' y2='%.1f' stroke='#333' stroke-dasharray='4 3'/>",
+    line(
+        "<line x1='%.1f' y1='%.1f' x2='%.1f' y2='%.1f' stroke='#333' stroke-dasharray='4 3'/>",
         oracle, TOP, oracle, BOTTOM);
     text(oracle, BOTTOM - 6, "end", "oracle ");
   }
@@ -100,7 +108,7 @@ public final class StabilityPicture {
     StringBuilder carrier = new StringBuilder();
     for (int i = stream.touch(); i < stream.time().length && stream.time()[i] < SECONDS; i++) {
       double t = x(stream.time()[i]);
-      double shown = clamp(stream.shown()[i]);
+      double shown = clamp((double) stream.shown()[i]);
       points.append(String.format(Locale.ROOT, "M%.1f %.1fh1", t, y(shown)));
       String move = carrier.length() == 0 ? "M" : "L";
       double at = y(clamp(stream.carrier()[i]));
@@ -120,8 +128,12 @@ public final class StabilityPicture {
     String verdict = stream.wrong(outcome.recorded()) ? "wrong by " : "off by ";
     double x = x(outcome.recordedAt());
     line("<circle cx='%.1f' cy='%.1f' r='5' fill='%s'/>", x, y(clamp(outcome.recorded())), colour);
-    text(RIGHT - 4, labelY, "end",
-        String.format(Locale.ROOT, "%s: %.1f s, %s%.1f d", name, outcome.recordedAt(), verdict, error));
+    text(
+        RIGHT - 4,
+        labelY,
+        "end",
+        String.format(
+            Locale.ROOT, "%s: %.1f s, %s%.1f d", name, outcome.recordedAt(), verdict, error));
   }
 
   private double clamp(double divisions) {

@@ -53,7 +53,10 @@ class StabilityBenchTest {
     assertEquals(3e-5, Tally.high(0, 100_000), 1e-7);
   }
 
-  /** Clopper and Pearson, one-sided 95 %: 3 of 10 gives 0.0873 to 0.6066 (beta quantiles, recomputed). */
+  /**
+   * Clopper and Pearson, one-sided 95 %: 3 of 10 gives 0.0873 to 0.6066 (beta quantiles,
+   * recomputed).
+   */
   @Test
   void theBoundsAreThoseOfTheBetaDistribution() {
     assertEquals(0.0873, Tally.low(3, 10), 5e-4);
