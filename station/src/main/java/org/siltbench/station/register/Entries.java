@@ -29,7 +29,8 @@ final class Entries {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<EntryRef, Entry> eldest) {
+        protected boolean removeEldestEntry(
+            Map.Entry<EntryRef, org.siltbench.station.ledger.Entry> eldest) {
           return size() > CACHED;
         }
       };
