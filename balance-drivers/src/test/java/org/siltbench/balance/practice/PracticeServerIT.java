@@ -8,6 +8,7 @@ import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.ReadingSource;
 import org.siltbench.balance.SourceEvent;
@@ -24,6 +25,21 @@ class PracticeServerIT {
 
   private ReadingSource open(String link) throws Exception {
     return new Balances(Timebase.system(), folder).open(LinkSpec.parse(link));
+  }
+
+  /** The port comes back a moment after its last reader has gone. */
+  private ReadingSource openAgain(String link) throws Exception {
+    long patience = System.nanoTime() + Duration.ofSeconds(10).toNanos();
+    while (true) {
+      try {
+        return open(link);
+      } catch (BalanceException e) {
+        if (System.nanoTime() > patience) {
+          throw e;
+        }
+        Thread.onSpinWait();
+      }
+    }
   }
 
   private static void awaitMass(ReadingSource source, double mg) throws Exception {
@@ -45,7 +61,7 @@ class PracticeServerIT {
       assertEquals("ok", server.say("off"));
       PracticeTruth truth = new PracticeTruth(5);
       assertEquals("ok", server.say("filter K7-0012 post-weighed"));
-      try (ReadingSource again = open(server.link())) {
+      try (ReadingSource again = openAgain(server.link())) {
         awaitMass(again, truth.of("K7-0012", "post-weighed").milligrams());
       }
       assertTrue(server.say("sing").startsWith("refused: unknown \"sing\""));
