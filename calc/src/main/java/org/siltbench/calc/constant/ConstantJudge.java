@@ -36,7 +36,19 @@ final class ConstantJudge {
           null,
           "The limit depends on the residue: the pre-weigh mass is needed.");
     }
-    return compare(rule, change, rule.limit(base(rule, previous, preMass)));
+    return compare(rule, change, limit(rule, base(rule, previous, preMass), coarsest));
+  }
+
+  /**
+   * The rule's limit; a percentage of a small residue, or of a blank's, asks for no less than one
+   * of the coarsest steps the method allows: no balance under the method could tell less.
+   */
+  private static Mass limit(ConstantRule rule, Mass base, @Nullable Mass coarsest) {
+    Mass limit = rule.limit(base);
+    if (rule.percent() == null || coarsest == null || limit.compareTo(coarsest) >= 0) {
+      return limit;
+    }
+    return coarsest;
   }
 
   private static Mass base(ConstantRule rule, Mass previous, @Nullable Mass preMass) {

@@ -147,11 +147,13 @@ final class ConstantVerdictTest {
     ConstantRule sm =
         new ConstantRule(HALF, new BigDecimal("4"), Base.RESIDUE, Direction.BOTH, true);
     assertTrue(judge(sm, "100", "100").isConstant());
-    assertEquals(Kind.DRY_AGAIN, judge(sm, "100", "100.000001").kind());
-    // A residue of -2 mg leaves 4 % of its size, 0.08 mg.
-    assertEquals(Mass.ofMilligrams("0.08"), judge(sm, "98", "97.95").limit());
-    assertTrue(judge(sm, "98", "97.95").isConstant());
-    assertEquals(Kind.DRY_AGAIN, judge(sm, "98", "97.92").kind());
+    // 4 % of nothing is nothing: the coarsest step the method allows, 0.1 mg here, counts instead.
+    assertEquals(FINE, judge(sm, "100", "100.05").limit());
+    assertTrue(judge(sm, "100", "100.099999").isConstant());
+    assertEquals(Kind.DRY_AGAIN, judge(sm, "100", "100.1").kind());
+    // 4 % of a residue of -2 mg would be 0.08 mg, finer than that step; of 5 mg it is 0.2 mg.
+    assertEquals(FINE, judge(sm, "98", "97.95").limit());
+    assertEquals(Mass.ofMilligrams("0.2"), judge(sm, "105", "104.95").limit());
   }
 
   @Test
