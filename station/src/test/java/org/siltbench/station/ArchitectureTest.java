@@ -6,18 +6,38 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import com.tngtech.archunit.junit.AnalyzeClasses;
-import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.lang.reflect.Field;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
 
 /** The arrows between the rooms, and what stays in its room. */
-@AnalyzeClasses(packages = "org.siltbench", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
-  @ArchTest
+  /** Every rule of this class, as a test of its own. */
+  @TestFactory
+  List<DynamicTest> rules() throws IllegalAccessException {
+    JavaClasses classes =
+        new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.siltbench");
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Field field : ArchitectureTest.class.getDeclaredFields()) {
+      if (field.getType() == ArchRule.class) {
+        ArchRule rule = (ArchRule) field.get(null);
+        tests.add(DynamicTest.dynamicTest(field.getName(), () -> rule.check(classes)));
+      }
+    }
+    return tests;
+  }
+
   static final ArchRule sql_stays_in_register_and_share =
       noClasses()
           .that(
@@ -30,7 +50,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("java.sql..", "javax.sql..", "org.h2..", "org.postgresql..");
 
-  @ArchTest
   static final ArchRule javafx_stays_in_the_window =
       noClasses()
           .that()
@@ -39,7 +58,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("javafx..");
 
-  @ArchTest
   static final ArchRule standard_output_belongs_to_the_commands =
       noClasses()
           .that(
@@ -50,7 +68,6 @@ class ArchitectureTest {
           .orShould()
           .accessField(System.class, "err");
 
-  @ArchTest
   static final ArchRule only_the_start_of_the_program_asks_the_machine_for_the_time =
       noClasses()
           .that()
@@ -70,7 +87,6 @@ class ArchitectureTest {
           .orShould()
           .callMethod(java.time.LocalDate.class, "now");
 
-  @ArchTest
   static final ArchRule the_serial_library_stays_with_the_drivers =
       noClasses()
           .that()
@@ -79,7 +95,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("com.fazecast..");
 
-  @ArchTest
   static final ArchRule the_work_knows_no_command_and_no_window =
       noClasses()
           .that()
@@ -93,7 +108,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("..station.command..", "..station.window..", "picocli..");
 
-  @ArchTest
   static final ArchRule the_ledger_knows_nothing_of_the_work =
       noClasses()
           .that()
@@ -102,7 +116,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("..station.work..", "..station.life..");
 
-  @ArchTest
   static final ArchRule arithmetic_knows_no_other_room =
       noClasses()
           .that()
@@ -112,7 +125,6 @@ class ArchitectureTest {
           .resideInAnyPackage(
               "org.siltbench.balance..", "org.siltbench.labels..", "org.siltbench.station..");
 
-  @ArchTest
   static final ArchRule drivers_and_papers_know_only_arithmetic =
       noClasses()
           .that()
@@ -121,7 +133,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAPackage("org.siltbench.station..");
 
-  @ArchTest
   static final ArchRule papers_and_drivers_do_not_know_each_other =
       noClasses()
           .that()
@@ -130,7 +141,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAPackage("org.siltbench.balance..");
 
-  @ArchTest
   static final ArchRule commands_are_found_by_their_providers_only =
       classes().that().implement(org.siltbench.station.command.Task.class).should().notBePublic();
 }
