@@ -34,7 +34,7 @@ public record TrueFilter(
 
   /** The same holding more water for longer than others do. */
   public TrueFilter slowToDry() {
-    return new TrueFilter(id, clean, loaded, residue, concentration, 2.6, 0.38, dryings);
+    return new TrueFilter(id, clean, loaded, residue, concentration, 4.5, 0.3, dryings);
   }
 
   /** The same without a part of its residue: it tore. */

@@ -1,6 +1,7 @@
 package org.siltbench.demo.run;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -47,6 +48,23 @@ class DemoTest {
               });
     }
     assertEquals(List.of(), missed);
+  }
+
+  @Tag("long")
+  @Test
+  void theSameSeedGivesTheSameLedgerAndPapersByteForByte() throws Exception {
+    List<String> kept = List.of("log-sheet.pdf", "bag-labels.pdf", "results/report.pdf");
+    List<byte[]> first = new ArrayList<>();
+    run(7, PracticeSetup.Via.PTY);
+    for (String file : kept) {
+      first.add(Files.readAllBytes(folder.resolve("7").resolve(file)));
+    }
+    Files.move(folder.resolve("7"), folder.resolve("first"));
+    run(7, PracticeSetup.Via.PTY);
+    for (int i = 0; i < kept.size(); i++) {
+      byte[] again = Files.readAllBytes(folder.resolve("7").resolve(kept.get(i)));
+      assertArrayEquals(first.get(i), again, kept.get(i));
+    }
   }
 
   private Campaign.Outcome run(long seed, PracticeSetup.Via via) throws Exception {

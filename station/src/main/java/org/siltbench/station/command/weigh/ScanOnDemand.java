@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.command.Console;
 import org.siltbench.station.work.postweigh.Ids;
@@ -13,11 +14,13 @@ import org.siltbench.station.work.postweigh.Ids;
 final class ScanOnDemand implements Ids {
 
   private static final int LISTED = 1000;
+  private static final long AT_ONCE_MILLIS = 50;
 
   private final Console console;
   private final Semaphore asked = new Semaphore(0);
   private final LinkedBlockingQueue<Answer> answers = new LinkedBlockingQueue<>();
   private boolean awaiting;
+  private boolean justAsked;
 
   private ScanOnDemand(Console console) {
     this.console = console;
@@ -51,17 +54,29 @@ final class ScanOnDemand implements Ids {
   public void ask() {
     if (!awaiting) {
       awaiting = true;
+      justAsked = true;
       asked.release();
     }
   }
 
+  /** A line that stands on the input already is answered at once, before the next reading. */
   @Override
   public @Nullable Answer poll() {
-    Answer answer = answers.poll();
+    Answer answer = justAsked ? await() : answers.poll();
+    justAsked = false;
     if (answer != null) {
       awaiting = false;
     }
     return answer;
+  }
+
+  private @Nullable Answer await() {
+    try {
+      return answers.poll(AT_ONCE_MILLIS, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return null;
+    }
   }
 
   /** What still stands on an input that has ended, for the list of what was not weighed. */
