@@ -2,6 +2,7 @@ package org.siltbench.station.work.results;
 
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.blank.BlankRule;
+import org.siltbench.calc.duplicates.DuplicateRule;
 import org.siltbench.calc.flag.Flag;
 import org.siltbench.calc.result.Concentration;
 import org.siltbench.calc.result.ForPeople;
@@ -33,6 +35,9 @@ import org.siltbench.station.work.results.BatchResults.FilterResult;
 
 /** Makes the test report of a batch: a draft until its results are released. */
 final class ReportPaper {
+
+  private static final DateTimeFormatter DAY_AND_MINUTE =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
   private final RegisterView register;
   private final BatchResults results;
@@ -148,13 +153,22 @@ final class ReportPaper {
     return new TestReport.Result(
         sample,
         first.note("site"),
-        first.note("collected"),
+        collected(first),
         String.join(" ", filters.stream().map(row -> row.state().id()).toList()),
         String.join(" + ", filters.stream().map(ReportPaper::volume).toList()),
         String.join(" + ", filters.stream().map(r -> r.result().residue().toMilligrams()).toList()),
         c == null ? "no volume" : shown(c, first.result()),
         c == null ? "" : ForPeople.uncertainty(c.expanded()),
         flags.stream().map(Flag::word).toList());
+  }
+
+  /** Day and minute as a person writes them; what the notes say where that is no time. */
+  private static String collected(FilterResult row) {
+    return row.state()
+        .record()
+        .flatMap(record -> record.fields().time("collected"))
+        .map(DAY_AND_MINUTE::format)
+        .orElseGet(() -> row.note("collected"));
   }
 
   private String shown(Concentration c, ResultRow row) {
@@ -205,11 +219,16 @@ final class ReportPaper {
               pair.kind(),
               number(pair.first()),
               number(pair.second()),
-              verdict == null ? "not compared" : ForPeople.value(verdict.value(), 3, 0),
-              verdict == null ? "" : ForPeople.value(verdict.limit(), 3, 0),
+              verdict == null ? "not compared" : withUnit(verdict.value(), verdict.basis()),
+              verdict == null ? "" : withUnit(verdict.limit(), verdict.basis()),
               verdict != null && verdict.agrees()));
     }
     return out;
+  }
+
+  private static String withUnit(double value, DuplicateRule.Basis basis) {
+    String unit = basis == DuplicateRule.Basis.PERCENT ? " %" : " mg/L";
+    return ForPeople.value(value, 3, 0) + unit;
   }
 
   private String number(double value) {
