@@ -90,6 +90,21 @@ class PrepareCommandsTest {
   }
 
   @Test
+  void a_lot_that_was_not_dried_is_refused_before_the_first_load_until_it_is() throws Exception {
+    lab.ok("lot", "new", "--name", "L", "--not-dried");
+    batch(2);
+    assertEquals(1, lab.run("preweigh", "--batch", "B", "--balance", "practice?seed=5", "--json"));
+    assertEquals(List.of(), rows("weighings"));
+    assertTrue(lab.err().contains("Lot L was not dried"), lab.err());
+    String in = java.time.OffsetDateTime.now().minusHours(3).toString();
+    String out = java.time.OffsetDateTime.now().minusHours(1).toString();
+    lab.ok("dry", "start", "--batch", "B", "--purpose", "pre", "--temperature", "104", "--in", in);
+    lab.ok("dry", "end", "--temperature", "104", "--out", out);
+    preweigh();
+    assertEquals(2, rows("weighings").size());
+  }
+
+  @Test
   void a_whole_batch_is_weighed_labelled_issued_and_taken_back() throws Exception {
     batch(12);
     preweigh("--repeat", "5", "--weight", "100mg");

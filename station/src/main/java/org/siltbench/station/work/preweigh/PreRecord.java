@@ -10,16 +10,22 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.life.About;
 import org.siltbench.station.life.Act;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
+import org.siltbench.station.life.LotState;
 import org.siltbench.station.life.Stay;
+import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.weigh.Measured;
 
 /** Records masses of clean filters, if the rules of the job let them in. */
 final class PreRecord {
+
+  static final String DRY_FIRST =
+      "Dry and cool it first, as it will be after the field: siltbench dry start --purpose pre.";
 
   private final Bench bench;
   private final Method method;
@@ -37,6 +43,7 @@ final class PreRecord {
               FilterState filter = Filters.require(register, turn.filter());
               Life.require(filter.id(), filter.status(), Act.PRE_WEIGH, filter.role());
               requireRound(filter, turn.round());
+              requireDried(register, filter);
               requireCooled(filter);
               requireFineEnough(seen);
               return List.of(draft(turn, "result", seen));
@@ -63,6 +70,27 @@ final class PreRecord {
           "That mass is recorded; this one is not.",
           "Take this filter off; the next free ID is asked for.");
     }
+  }
+
+  private static void requireDried(RegisterView register, FilterState filter) {
+    if (isUndried(register, filter)) {
+      throw new Problem.Refused(
+          "Filter " + filter.id() + " is of lot " + filter.lot() + ", which was not dried.",
+          "Nothing was recorded for it.",
+          DRY_FIRST);
+    }
+  }
+
+  /**
+   * Loaded filters are dried, so clean ones must have been: an undried clean mass makes every
+   * residue too low. True if neither the lot nor a drying cycle of this bench has dried it.
+   */
+  static boolean isUndried(RegisterView register, FilterState filter) {
+    boolean lot =
+        LotState.fold(filter.lot(), register.history(About.lot(filter.lot())))
+            .filter(state -> state.fields().text("dried").equals("false"))
+            .isPresent();
+    return lot && PrePlan.lastPreStay(filter).isEmpty();
   }
 
   private void requireCooled(FilterState filter) {

@@ -13,6 +13,8 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.BatchState;
+import org.siltbench.station.life.FilterState;
+import org.siltbench.station.life.Filters;
 import org.siltbench.station.work.check.CheckState;
 import org.siltbench.station.work.check.CheckWeighing;
 import org.siltbench.station.work.check.Phase;
@@ -73,7 +75,10 @@ public final class PreWeighRun {
     if (plan().due().isEmpty()) {
       return report("");
     }
-    String stopped = opening();
+    String stopped = undried();
+    if (stopped.isEmpty()) {
+      stopped = opening();
+    }
     while (stopped.isEmpty() && weighings.size() < settings.count()) {
       List<Turn> due = plan().due();
       if (due.isEmpty()) {
@@ -82,6 +87,15 @@ public final class PreWeighRun {
       stopped = turn(due.get(0));
     }
     return report(stopped.isEmpty() ? closing() : stopped);
+  }
+
+  /** A lot that was not dried is told before the first load, not filter by filter. */
+  private String undried() {
+    String first = plan().due().get(0).filter();
+    FilterState filter = Filters.require(bench.register(), first);
+    return PreRecord.isUndried(bench.register(), filter)
+        ? "Lot " + filter.lot() + " was not dried. " + PreRecord.DRY_FIRST
+        : "";
   }
 
   private boolean stops() {
