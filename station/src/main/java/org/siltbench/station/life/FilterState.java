@@ -110,8 +110,16 @@ public record FilterState(
 
   /** The newest drying cycle of the loaded filter. */
   public Optional<Stay> lastStay() {
-    List<Stay> loaded = stays.stream().filter(stay -> !stay.pre()).toList();
-    return loaded.isEmpty() ? Optional.empty() : Optional.of(loaded.get(loaded.size() - 1));
+    return lastStay(false);
+  }
+
+  /** The newest drying cycle of the clean filter. */
+  public Optional<Stay> lastPreStay() {
+    return lastStay(true);
+  }
+
+  private Optional<Stay> lastStay(boolean clean) {
+    return stays.stream().filter(stay -> stay.pre() == clean).reduce((older, newer) -> newer);
   }
 
   /** The cycle it is in the oven with, if any. */

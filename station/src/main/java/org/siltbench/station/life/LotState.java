@@ -20,6 +20,11 @@ public record LotState(String name, Fields fields, List<Fields> tests) {
             entry -> new LotState(name, Fields.of(entry), Live.of(history, "lot.tested").toList()));
   }
 
+  /** True if it was recorded as not dried before pre-weighing. */
+  public boolean undried() {
+    return fields.text("dried").equals("false");
+  }
+
   /** passed, failed, or untested. */
   public String verdict() {
     if (tests.isEmpty()) {

@@ -5,9 +5,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.method.BalanceRule;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.life.About;
+import org.siltbench.station.life.FilterState;
+import org.siltbench.station.life.Filters;
+import org.siltbench.station.life.Status;
+import org.siltbench.station.work.check.CheckRound;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.scan.BagScan;
 import org.siltbench.station.work.weigh.Measured;
@@ -26,7 +33,7 @@ public final class PostWeighRun {
   private final Ids ids;
   private final PostWeighSettings settings;
   private final PostRecord record;
-  private final Checks checks;
+  private final CheckRound checks;
   private final Listener listener;
 
   private final List<PostWeighReport.Done> weighings = new ArrayList<>();
@@ -51,8 +58,32 @@ public final class PostWeighRun {
       PostWeighSettings settings,
       Listener listener) {
     PostRecord record = new PostRecord(bench, methods, settings);
-    Checks checks = new Checks(bench, methods, pan, settings, listener);
+    CheckRound checks =
+        new CheckRound(
+            bench,
+            pan,
+            settings.balance(),
+            settings.weight(),
+            rules(bench, methods, settings),
+            listener);
     return new PostWeighRun(pan, ids, settings, record, checks, listener);
+  }
+
+  /** The balance rules of what is expected, else of all that waits to be weighed. */
+  private static List<BalanceRule> rules(
+      Bench bench, MethodBook methods, PostWeighSettings settings) {
+    Stream<String> waiting =
+        bench.register().list(About.FILTER, "", Status.DRYING.code()).stream()
+            .map(row -> row.subject().id());
+    return settings
+        .expected()
+        .map(Set::stream)
+        .orElse(waiting)
+        .flatMap(id -> Filters.find(bench.register(), id).stream())
+        .map(FilterState::method)
+        .distinct()
+        .map(key -> methods.inForce(bench.register(), key).balance())
+        .toList();
   }
 
   private PostWeighRun(
@@ -60,7 +91,7 @@ public final class PostWeighRun {
       Ids ids,
       PostWeighSettings settings,
       PostRecord record,
-      Checks checks,
+      CheckRound checks,
       Listener listener) {
     this.pan = pan;
     this.ids = ids;

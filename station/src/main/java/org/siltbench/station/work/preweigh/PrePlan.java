@@ -3,7 +3,6 @@ package org.siltbench.station.work.preweigh;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.quantity.Mass;
@@ -120,12 +119,6 @@ public record PrePlan(List<Turn> due, List<FilterState> waiting, List<FilterStat
 
   private static boolean driedSince(FilterState filter) {
     OffsetDateTime weighed = filter.preMass().map(Weighed::at).orElseThrow();
-    return lastPreStay(filter).flatMap(Stay::out).filter(out -> out.isAfter(weighed)).isPresent();
-  }
-
-  /** The newest drying cycle of the clean filter. */
-  static Optional<Stay> lastPreStay(FilterState filter) {
-    List<Stay> clean = filter.stays().stream().filter(Stay::pre).toList();
-    return clean.isEmpty() ? Optional.empty() : Optional.of(clean.get(clean.size() - 1));
+    return filter.lastPreStay().flatMap(Stay::out).filter(out -> out.isAfter(weighed)).isPresent();
   }
 }

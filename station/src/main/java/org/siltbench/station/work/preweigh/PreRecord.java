@@ -88,14 +88,14 @@ final class PreRecord {
   static boolean isUndried(RegisterView register, FilterState filter) {
     boolean lot =
         LotState.fold(filter.lot(), register.history(About.lot(filter.lot())))
-            .filter(state -> state.fields().text("dried").equals("false"))
+            .filter(LotState::undried)
             .isPresent();
-    return lot && PrePlan.lastPreStay(filter).isEmpty();
+    return lot && filter.lastPreStay().isEmpty();
   }
 
   private void requireCooled(FilterState filter) {
     OffsetDateTime now = OffsetDateTime.now(bench.clock());
-    Stay stay = PrePlan.lastPreStay(filter).orElse(null);
+    Stay stay = filter.lastPreStay().orElse(null);
     if (stay == null) {
       return;
     }

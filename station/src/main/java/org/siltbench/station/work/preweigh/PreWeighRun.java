@@ -1,13 +1,10 @@
 package org.siltbench.station.work.preweigh;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import org.siltbench.calc.method.BalanceRule;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
@@ -15,9 +12,7 @@ import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
-import org.siltbench.station.work.check.CheckState;
-import org.siltbench.station.work.check.CheckWeighing;
-import org.siltbench.station.work.check.Phase;
+import org.siltbench.station.work.check.CheckRound;
 import org.siltbench.station.work.lot.LotMasses;
 import org.siltbench.station.work.lot.MassWindow;
 import org.siltbench.station.work.weigh.Measured;
@@ -41,13 +36,12 @@ public final class PreWeighRun {
   private final AfterRecord after;
   private final Consumer<WeighEvent> listener;
   private final PreRecord record;
-  private final CheckWeighing checks;
+  private final CheckRound checks;
 
   private final List<PreWeighReport.Done> weighings = new ArrayList<>();
   private final List<PreWeighReport.Done> repeats = new ArrayList<>();
   private final List<PreWeighReport.Refusal> refused = new ArrayList<>();
   private final List<Mass> lotMasses;
-  private int sinceCheck;
   private int refusedInARow;
 
   public PreWeighRun(
@@ -65,97 +59,47 @@ public final class PreWeighRun {
     this.listener = listener;
     this.record = new PreRecord(bench, settings.method());
     this.checks =
-        new CheckWeighing(
-            bench, pan, settings.balance(), settings.method().balance().checkLimit(), listener);
+        new CheckRound(
+            bench,
+            pan,
+            settings.balance(),
+            settings.weight(),
+            List.of(settings.method().balance()),
+            listener);
     this.lotMasses = new ArrayList<>(LotMasses.clean(bench.register(), batch.lot()));
   }
 
   /** Weighs until the count is reached, the batch is done, or a rule stops it. */
   public PreWeighReport run() throws InterruptedException {
-    if (plan().due().isEmpty()) {
+    List<Turn> due = plan().due();
+    if (due.isEmpty()) {
       return report("");
     }
-    String stopped = undried();
+    String stopped = undried(due.get(0).filter());
     if (stopped.isEmpty()) {
-      stopped = opening();
+      stopped = checks.opening();
     }
-    while (stopped.isEmpty() && weighings.size() < settings.count()) {
-      List<Turn> due = plan().due();
-      if (due.isEmpty()) {
-        break;
-      }
+    while (stopped.isEmpty() && !due.isEmpty() && weighings.size() < settings.count()) {
       stopped = turn(due.get(0));
+      due = plan().due();
     }
-    return report(stopped.isEmpty() ? closing() : stopped);
+    return report(stopped.isEmpty() ? checks.closing() : stopped);
   }
 
   /** A lot that was not dried is told before the first load, not filter by filter. */
-  private String undried() {
-    String first = plan().due().get(0).filter();
+  private String undried(String first) {
     FilterState filter = Filters.require(bench.register(), first);
     return PreRecord.isUndried(bench.register(), filter)
         ? "Lot " + filter.lot() + " was not dried. " + PreRecord.DRY_FIRST
         : "";
   }
 
-  private boolean stops() {
-    return settings.method().balance().missingCheck() == BalanceRule.MissingCheck.STOP;
-  }
-
   private PrePlan plan() {
     return PrePlan.of(bench.register(), batch, settings.method());
   }
 
-  private String opening() throws InterruptedException {
-    if (settings.weight() == null) {
-      return checkFault();
-    }
-    boolean passed = state().passed();
-    return passed ? "" : check(Phase.OPENING);
-  }
-
-  private CheckState state() {
-    LocalDate today = LocalDate.now(bench.clock());
-    return CheckState.of(bench.register(), settings.balance(), today, bench.clock().getZone());
-  }
-
-  /** A missing or failed check stops the work or is told, as the method says. */
-  private String checkFault() {
-    String fault = state().fault();
-    if (!fault.isEmpty() && !stops()) {
-      listener.accept(new WeighEvent.Warned(fault));
-    }
-    return stops() ? fault : "";
-  }
-
-  private String check(Phase phase) throws InterruptedException {
-    CheckWeighing.Checked checked = checks.weigh(Objects.requireNonNull(settings.weight()), phase);
-    sinceCheck = 0;
-    if (checked.check().pass()) {
-      return "";
-    }
-    String fault =
-        "The "
-            + phase.code()
-            + " check failed: the balance is off by "
-            + checked.check().error().toMilligrams()
-            + " mg, the limit is "
-            + checked.check().limit().toMilligrams()
-            + " mg.";
-    if (!stops()) {
-      listener.accept(new WeighEvent.Warned(fault));
-      return "";
-    }
-    return fault;
-  }
-
-  private String closing() throws InterruptedException {
-    boolean due = settings.weight() != null && !weighings.isEmpty();
-    return due ? check(Phase.CLOSING) : "";
-  }
-
   private String turn(Turn turn) throws InterruptedException {
-    String stopped = bracket();
+    String stopped = checks.bracket();
     if (!stopped.isEmpty()) {
       return stopped;
     }
@@ -167,29 +111,11 @@ public final class PreWeighRun {
           : MOST_REFUSALS + " loads in a row were refused. Look at filters, balance and room.";
     }
     refusedInARow = 0;
-    sinceCheck++;
+    checks.weighed();
     weighings.add(done.get());
     lotMasses.add(done.get().measured().mass());
     after.done(turn.filter(), done.get().entry(), pan);
     repeat(turn);
-    return "";
-  }
-
-  private String bracket() throws InterruptedException {
-    if (sinceCheck < settings.method().balance().checkEvery()) {
-      return "";
-    }
-    if (settings.weight() != null) {
-      return check(Phase.BRACKET);
-    }
-    sinceCheck = 0;
-    String due =
-        settings.method().balance().checkEvery()
-            + " weighings since the last check: a bracketing check is due.";
-    if (stops()) {
-      return due;
-    }
-    listener.accept(new WeighEvent.Warned(due));
     return "";
   }
 

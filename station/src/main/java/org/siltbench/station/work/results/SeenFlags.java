@@ -146,9 +146,8 @@ final class SeenFlags {
 
   /** Loaded filters are dried; so must the clean ones have been, or the residue is too low. */
   private void conditioning(Set<Flag> flags, FilterState state) {
-    boolean lotUndried = lot.map(s -> s.fields().text("dried").equals("false")).orElse(false);
-    boolean driedHere = state.stays().stream().anyMatch(Stay::pre);
-    add(flags, lotUndried && !driedHere, Flag.CONDITIONING);
+    boolean lotUndried = lot.filter(LotState::undried).isPresent();
+    add(flags, lotUndried && state.lastPreStay().isEmpty(), Flag.CONDITIONING);
   }
 
   private boolean corrected(FilterState state) {

@@ -1,65 +1,49 @@
-package org.siltbench.station.work.postweigh;
+package org.siltbench.station.work.check;
 
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.method.BalanceRule;
-import org.siltbench.calc.method.Method;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.bench.Bench;
-import org.siltbench.station.life.About;
-import org.siltbench.station.life.FilterState;
-import org.siltbench.station.life.Filters;
-import org.siltbench.station.life.Status;
-import org.siltbench.station.work.check.CheckState;
-import org.siltbench.station.work.check.CheckWeighing;
-import org.siltbench.station.work.check.CheckWeight;
-import org.siltbench.station.work.check.Phase;
-import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.weigh.PanWatch;
 import org.siltbench.station.work.weigh.WeighEvent;
 
-/** Opening, bracketing and closing checks, under the strictest method of what is to be weighed. */
-final class Checks {
+/**
+ * Opening, bracketing and closing checks around a run of weighings, under the strictest of the
+ * methods concerned. A missing or failed check stops the run or is told, as the methods say.
+ */
+public final class CheckRound {
 
   private final Bench bench;
-  private final PostWeighSettings settings;
-  private final Consumer<WeighEvent> listener;
+  private final String balance;
+  private final @Nullable CheckWeight weight;
   private final List<BalanceRule> rules;
+  private final Consumer<WeighEvent> listener;
   private final CheckWeighing weighing;
   private int since;
   private int recorded;
 
-  Checks(
+  /**
+   * Checks on one balance.
+   *
+   * @param weight the check weight on the same pan; null to check apart
+   * @param rules of the methods of what is to be weighed; empty where nothing is known of it
+   */
+  public CheckRound(
       Bench bench,
-      MethodBook methods,
       PanWatch pan,
-      PostWeighSettings settings,
+      String balance,
+      @Nullable CheckWeight weight,
+      List<BalanceRule> rules,
       Consumer<WeighEvent> listener) {
     this.bench = bench;
-    this.settings = settings;
+    this.balance = balance;
+    this.weight = weight;
+    this.rules = List.copyOf(rules);
     this.listener = listener;
-    this.rules = rules(bench, methods, settings);
-    this.weighing = new CheckWeighing(bench, pan, settings.balance(), limit(), listener);
-  }
-
-  private static List<BalanceRule> rules(
-      Bench bench, MethodBook methods, PostWeighSettings settings) {
-    Stream<String> waiting =
-        bench.register().list(About.FILTER, "", Status.DRYING.code()).stream()
-            .map(row -> row.subject().id());
-    Stream<String> ids = settings.expected().map(Set::stream).orElse(waiting);
-    Set<String> keys = new LinkedHashSet<>();
-    ids.flatMap(id -> Filters.find(bench.register(), id).stream())
-        .map(FilterState::method)
-        .forEach(keys::add);
-    return keys.stream()
-        .map(key -> methods.inForce(bench.register(), key))
-        .map(Method::balance)
-        .toList();
+    this.weighing = new CheckWeighing(bench, pan, balance, limit(), listener);
   }
 
   private Mass limit() {
@@ -78,28 +62,26 @@ final class Checks {
   }
 
   /** What stops the work before it begins, or empty. */
-  String opening() throws InterruptedException {
+  public String opening() throws InterruptedException {
     LocalDate today = LocalDate.now(bench.clock());
-    CheckState state =
-        CheckState.of(bench.register(), settings.balance(), today, bench.clock().getZone());
+    CheckState state = CheckState.of(bench.register(), balance, today, bench.clock().getZone());
     if (state.passed()) {
       return "";
     }
-    CheckWeight weight = settings.weight();
     return weight == null ? tell(state.fault()) : check(weight, Phase.OPENING);
   }
 
-  void weighed() {
+  /** One more mass was recorded. */
+  public void weighed() {
     since++;
     recorded++;
   }
 
   /** What stops the work because a bracketing check is due or failed, or empty. */
-  String bracket() throws InterruptedException {
+  public String bracket() throws InterruptedException {
     if (since < every()) {
       return "";
     }
-    CheckWeight weight = settings.weight();
     if (weight != null) {
       return check(weight, Phase.BRACKET);
     }
@@ -109,13 +91,12 @@ final class Checks {
   }
 
   /** What the closing check says, or empty. */
-  String closing() throws InterruptedException {
-    CheckWeight weight = settings.weight();
+  public String closing() throws InterruptedException {
     return weight == null || recorded == 0 ? "" : check(weight, Phase.CLOSING);
   }
 
-  private String check(CheckWeight weight, Phase phase) throws InterruptedException {
-    CheckWeighing.Checked checked = weighing.weigh(weight, phase);
+  private String check(CheckWeight with, Phase phase) throws InterruptedException {
+    CheckWeighing.Checked checked = weighing.weigh(with, phase);
     since = 0;
     if (checked.check().pass()) {
       return "";
