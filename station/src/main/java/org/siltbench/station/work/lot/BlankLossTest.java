@@ -3,6 +3,8 @@ package org.siltbench.station.work.lot;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.blank.LotLoss;
+import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.ledger.Entry;
@@ -44,19 +46,25 @@ public record BlankLossTest(
 
   /** Judges and records the test: each filter must lose less than the limit. */
   public Verdict record(Bench bench) {
-    double[] worst = new double[1];
+    LotLoss[] loss = new LotLoss[1];
     List<Entry> written =
         bench.act(
             register -> {
               LotState state =
                   LotState.fold(lot, register.history(About.lot(lot))).orElseThrow(this::unknown);
               double area = area(state);
-              double most = lossesMg.stream().mapToDouble(BigDecimal::doubleValue).max().orElse(0);
-              worst[0] = most / area;
-              return List.of(facts(area, worst[0] < limitMgCm2.doubleValue()).draft("lot.tested"));
+              loss[0] = LotLoss.of(losses(), area);
+              return List.of(facts(area, passes(loss[0])).draft("lot.tested"));
             });
-    boolean pass = worst[0] < limitMgCm2.doubleValue();
-    return new Verdict(pass, worst[0], written.get(0));
+    return new Verdict(passes(loss[0]), loss[0].worstMgPerCm2(), written.get(0));
+  }
+
+  private List<Mass> losses() {
+    return lossesMg.stream().map(mg -> Mass.ofMilligrams(mg.doubleValue())).toList();
+  }
+
+  private boolean passes(LotLoss loss) {
+    return loss.passes(limitMgCm2.doubleValue());
   }
 
   private Facts facts(double area, boolean pass) {

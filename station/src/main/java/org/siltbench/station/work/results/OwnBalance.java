@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.duplicates.DuplicatePair;
 import org.siltbench.calc.result.BalanceRecord;
 import org.siltbench.station.life.About;
 import org.siltbench.station.life.BalanceState;
@@ -34,9 +35,9 @@ final class OwnBalance {
         mostUsed(filters)
             .flatMap(name -> BalanceState.fold(name, register.history(About.balance(name))))
             .flatMap(BalanceState::described);
-    List<Double> differences = differences(filters);
-    if (differences.size() >= ENOUGH_REPEATS) {
-      return record(deviation(differences), differences.size(), described);
+    List<DuplicatePair> repeats = repeats(filters);
+    if (repeats.size() >= ENOUGH_REPEATS) {
+      return record(DuplicatePair.deviation(repeats), repeats.size(), described);
     }
     double stated = described.map(f -> f.number("repeatability_mg", 0)).orElse(0.0);
     return stated > 0 ? record(stated, RECORD_DOF, described) : null;
@@ -50,29 +51,20 @@ final class OwnBalance {
     return uses.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
   }
 
-  /** Repeat less the mass it repeats, mg. */
-  private static List<Double> differences(List<FilterState> filters) {
-    List<Double> out = new ArrayList<>();
+  /** A mass, counted from itself, and its repeat less it, mg: the difference is taken exactly. */
+  private static List<DuplicatePair> repeats(List<FilterState> filters) {
+    List<DuplicatePair> out = new ArrayList<>();
     for (FilterState filter : filters) {
       Weighed last = null;
       for (Weighed weighed : filter.weighings()) {
         if (weighed.forResult()) {
           last = weighed;
         } else if (weighed.purpose().equals("repeat") && last != null) {
-          out.add(weighed.mass().minus(last.mass()).milligrams());
+          out.add(new DuplicatePair(0, weighed.mass().minus(last.mass()).milligrams()));
         }
       }
     }
     return out;
-  }
-
-  /** Standard deviation of one weighing from differences of pairs: √(Σd²/2n). */
-  private static double deviation(List<Double> differences) {
-    double sum = 0;
-    for (double d : differences) {
-      sum += d * d;
-    }
-    return Math.sqrt(sum / (2.0 * differences.size()));
   }
 
   private static BalanceRecord record(double sd, double dof, Optional<Fields> described) {

@@ -16,11 +16,6 @@ public final class Grams {
     return new BigDecimal(digits).movePointLeft(places(unit)).toPlainString();
   }
 
-  /** The displayed digits of a mass in grams, in another unit. */
-  public static String toDisplay(String grams, String unit) {
-    return new BigDecimal(grams).movePointRight(places(unit)).toPlainString();
-  }
-
   /** A computed number of milligrams in grams, at most nine places, no trailing zeros. */
   public static String ofMilligrams(double milligrams) {
     BigDecimal grams =
