@@ -24,6 +24,7 @@ import org.siltbench.balance.practice.PracticeSetup;
 import org.siltbench.balance.practice.PracticeSource;
 import org.siltbench.balance.practice.Room;
 import org.siltbench.station.command.Console;
+import org.siltbench.station.command.LabFolders;
 import org.siltbench.station.command.Main;
 import org.siltbench.station.command.Program;
 import org.siltbench.station.command.Surroundings;
@@ -44,7 +45,7 @@ public final class Robot {
   private final Room room;
   private final RobotHand hand;
   private final SplittableRandom chance;
-  private final PracticeLabs labs;
+  private final LabFolders labs;
 
   /**
    * A robot at a bench.
@@ -69,7 +70,7 @@ public final class Robot {
     this.room = room;
     this.hand = new RobotHand(loads);
     this.chance = new SplittableRandom(seed);
-    this.labs = new PracticeLabs(new SplittableRandom(chance.nextLong()));
+    this.labs = new LabFolders(new SplittableRandom(chance.nextLong()));
   }
 
   /** The lab folder. */

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.siltbench.demo.ExactShare;
 import org.siltbench.demo.robot.Answer;
 import org.siltbench.demo.storm.Faults;
 import org.siltbench.demo.storm.Truths;
@@ -54,12 +54,6 @@ record Comparison(int samples, int within, Map<String, Set<String>> flags) {
 
   /** Exact binomial 95 % interval (Clopper and Pearson 1934) of the share within. */
   List<Double> interval() {
-    double low = within == 0 ? 0 : beta(within, samples - within + 1.0, TAIL);
-    double high = within == samples ? 1 : beta(within + 1.0, samples - within, 1 - TAIL);
-    return List.of(low, high);
-  }
-
-  private static double beta(double a, double b, double p) {
-    return BetaDistribution.of(a, b).inverseCumulativeProbability(p);
+    return List.of(ExactShare.low(within, samples, TAIL), ExactShare.high(within, samples, TAIL));
   }
 }

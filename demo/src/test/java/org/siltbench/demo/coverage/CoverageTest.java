@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.siltbench.demo.ExactShare;
 import org.siltbench.demo.run.CampaignMethod;
 
 /**
@@ -46,10 +47,10 @@ class CoverageTest {
   }
 
   private static double low(int within, Coverage c) {
-    return Coverage.low(within, c.samples(), CONFIDENCE);
+    return ExactShare.low(within, c.samples(), (1 - CONFIDENCE) / 2);
   }
 
   private static double high(int within, Coverage c) {
-    return Coverage.high(within, c.samples(), CONFIDENCE);
+    return ExactShare.high(within, c.samples(), (1 - CONFIDENCE) / 2);
   }
 }

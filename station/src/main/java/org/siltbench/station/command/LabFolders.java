@@ -3,6 +3,7 @@ package org.siltbench.station.command;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Arrays;
+import java.util.random.RandomGenerator;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.OpenLab;
@@ -13,7 +14,19 @@ import org.siltbench.station.people.People;
 import org.siltbench.station.people.Person;
 
 /** Lab folders on the disk. */
-final class LabFolders implements Labs {
+public final class LabFolders implements Labs {
+
+  private final RandomGenerator random;
+
+  /** New labs get a code and a key that nobody can guess. */
+  public LabFolders() {
+    this(new SecureRandom());
+  }
+
+  /** Codes and keys from the given chance: a seeded one makes the same lab again. */
+  public LabFolders(RandomGenerator random) {
+    this.random = random;
+  }
 
   @Override
   public boolean exists(Path dir) {
@@ -22,7 +35,7 @@ final class LabFolders implements Labs {
 
   @Override
   public OpenLab open(Path dir, Who who) {
-    People people = new People(dir, who.clock(), new SecureRandom());
+    People people = new People(dir, who.clock(), random);
     if (people.isOpen()) {
       return LabFolder.open(dir, setting(who));
     }
@@ -53,8 +66,7 @@ final class LabFolders implements Labs {
     }
   }
 
-  static Setting setting(Who who) {
-    return new Setting(
-        who.operator(), who.clock(), new SecureRandom(), new LifeSubjects(), who.notes());
+  Setting setting(Who who) {
+    return new Setting(who.operator(), who.clock(), random, new LifeSubjects(), who.notes());
   }
 }

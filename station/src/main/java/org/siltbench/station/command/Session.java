@@ -161,7 +161,7 @@ public final class Session implements AutoCloseable {
 
   /** What a lab folder takes from outside, for commands that make folders in another way. */
   public Setting setting() {
-    return LabFolders.setting(who());
+    return new LabFolders().setting(who());
   }
 
   /** Who may work in the lab. */

@@ -1,12 +1,12 @@
 package org.siltbench.demo.bench.stability;
 
 import java.util.Arrays;
-import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.siltbench.demo.ExactShare;
 
 /** Counts what one watcher made of many placements. */
 final class Tally {
 
-  private static final double CONFIDENCE = 0.95;
+  private static final double TAIL = 0.05;
 
   private long placements;
   private long undetectable;
@@ -118,15 +118,11 @@ final class Tally {
 
   /** Clopper and Pearson, one-sided, 95 %. */
   static double high(long x, long n) {
-    return x >= n
-        ? 1
-        : BetaDistribution.of(x + 1.0, (double) (n - x)).inverseCumulativeProbability(CONFIDENCE);
+    return ExactShare.high(x, n, TAIL);
   }
 
   static double low(long x, long n) {
-    return x == 0
-        ? 0
-        : BetaDistribution.of((double) x, n - x + 1.0).inverseCumulativeProbability(1 - CONFIDENCE);
+    return ExactShare.low(x, n, TAIL);
   }
 
   /** Numbers kept for their quantiles. */
