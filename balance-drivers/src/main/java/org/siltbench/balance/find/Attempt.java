@@ -12,9 +12,16 @@ import org.siltbench.balance.link.LinkSpec;
  * @param odd how many of them no balance sends as text
  * @param lines the whole lines among them
  * @param readable true if they are lines of text with numbers
+ * @param heard the bytes themselves, one character each
  */
 public record Attempt(
-    LinkSpec spec, String settings, int bytes, int odd, List<String> lines, boolean readable) {
+    LinkSpec spec,
+    String settings,
+    int bytes,
+    int odd,
+    List<String> lines,
+    boolean readable,
+    String heard) {
 
   /** Copies. */
   public Attempt {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Timebase;
@@ -24,6 +25,7 @@ public final class Finder {
   private static final int SILENT_ENOUGH = 4;
   private static final int MOST_BYTES = 16_384;
   private static final int LINES_ENOUGH = 4;
+  private static final long LONGEST_SLICE = 500_000_000L;
 
   /** Makes a link of a link text. */
   public interface Opener {
@@ -34,6 +36,7 @@ public final class Finder {
   private final Opener opener;
   private final Duration each;
   private final Consumer<Attempt> heard;
+  private final BooleanSupplier stopped;
 
   /**
    * A finder that listens so long with each setting, and tells what it heard as it goes.
@@ -41,19 +44,37 @@ public final class Finder {
    * @param each longest time to listen with one setting; readable lines end it sooner
    */
   public Finder(Opener opener, Duration each, Consumer<Attempt> heard) {
-    this.opener = opener;
-    this.each = each;
-    this.heard = heard;
+    this(opener, each, heard, () -> false);
   }
 
   /**
-   * Everything that was tried; the last attempt is readable if a setting was found. A link that
-   * stays silent with the first few settings is given up: a wrong setting gives odd bytes, not
-   * none.
+   * The same, with somebody who may stop it.
+   *
+   * @param stopped asked several times a second; true ends the search after what was heard so far
+   */
+  public Finder(Opener opener, Duration each, Consumer<Attempt> heard, BooleanSupplier stopped) {
+    this.opener = opener;
+    this.each = each;
+    this.heard = heard;
+    this.stopped = stopped;
+  }
+
+  /** The most settings that are tried on one link. */
+  public static int mostAttempts(LinkSpec spec) {
+    return candidates(spec).size();
+  }
+
+  /**
+   * Everything that was tried; the last attempt is readable if a setting was found, and there is
+   * none if it was stopped at once. A link that stays silent with the first few settings is given
+   * up: a wrong setting gives odd bytes, not none.
    */
   public List<Attempt> search(LinkSpec spec) throws IOException, InterruptedException {
     List<Attempt> out = new ArrayList<>();
     for (LinkSpec candidate : candidates(spec)) {
+      if (stopped.getAsBoolean()) {
+        break;
+      }
       Attempt attempt = attempt(candidate);
       out.add(attempt);
       heard.accept(attempt);
@@ -106,16 +127,20 @@ public final class Finder {
         bytes.length(),
         Hearing.odd(bytes),
         Hearing.lines(bytes),
-        Hearing.readable(bytes));
+        Hearing.readable(bytes),
+        bytes);
   }
 
   private String listen(Connection connection, Timebase time, @Nullable String ask)
       throws IOException, InterruptedException {
     StringBuilder out = new StringBuilder();
     byte[] chunk = new byte[LineReader.MAX_CHUNK];
-    long slice = each.toNanos() / 4;
+    long slice = Math.min(each.toNanos() / 4, LONGEST_SLICE);
     long deadline = time.nanos() + each.toNanos();
     while (time.nanos() - deadline < 0 && out.length() < MOST_BYTES && !isEnough(out)) {
+      if (stopped.getAsBoolean()) {
+        break;
+      }
       if (ask != null && !ask.isEmpty()) {
         connection.write(ask.getBytes(ISO_8859_1));
       }

@@ -3,6 +3,9 @@ package org.siltbench.balance.find;
 import com.fazecast.jSerialComm.SerialPort;
 import java.util.Arrays;
 import java.util.List;
+import org.siltbench.balance.link.LineSettings;
+import org.siltbench.balance.link.LinkSpec;
+import org.siltbench.balance.link.SpecOptions;
 
 /**
  * What the system knows of a port.
@@ -16,6 +19,11 @@ public record PortFacts(String path, String name, String usb) {
   /** The ports there are now. Pseudo-terminals are not among them; they can be named by path. */
   public static List<PortFacts> all() {
     return Arrays.stream(SerialPort.getCommPorts()).map(PortFacts::of).toList();
+  }
+
+  /** The text that names a balance on this port, with the commonest line settings. */
+  public LinkSpec spec() {
+    return new LinkSpec.Serial(path, LineSettings.DEFAULT, SpecOptions.NONE);
   }
 
   private static PortFacts of(SerialPort port) {

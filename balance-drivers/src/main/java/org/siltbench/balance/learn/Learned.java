@@ -31,4 +31,9 @@ public record Learned(
     unknown = List.copyOf(unknown);
     lines = List.copyOf(lines);
   }
+
+  /** The same with its format under another name. */
+  public Learned named(String name) {
+    return format == null ? this : new Learned(format.named(name), findings, unknown, lines);
+  }
 }

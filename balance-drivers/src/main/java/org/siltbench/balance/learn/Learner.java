@@ -164,10 +164,7 @@ public final class Learner {
             rows.stream().mapToInt(Cut::decimals).min().orElse(0),
             rows.stream().mapToInt(Cut::decimals).max().orElse(0));
     Explanation.of(table, mark, check, number, findings, unknown);
-    Talk talk = hints.talk();
-    if (talk == null) {
-      unknown.add("whether it talks by itself, on its key, or when asked");
-    }
+    Talk talk = talk();
     return new LineFormat(
         "learned",
         end,
@@ -181,7 +178,21 @@ public final class Learner {
             false),
         assembly.marks(),
         texts(table),
-        Objects.requireNonNullElse(talk, Talk.BY_ITSELF));
+        talk);
+  }
+
+  private Talk talk() {
+    Talk told = hints.talk();
+    if (told != null) {
+      return told;
+    }
+    Optional<Talk.How> how = Manner.of(samples);
+    if (how.isEmpty()) {
+      unknown.add("whether it talks by itself, on its key, or when asked");
+      return Talk.BY_ITSELF;
+    }
+    findings.add(Manner.words(how.get()));
+    return new Talk(how.get(), "", "");
   }
 
   private List<MarkText> texts(Table table) {

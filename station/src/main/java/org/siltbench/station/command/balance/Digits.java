@@ -1,11 +1,10 @@
 package org.siltbench.station.command.balance;
 
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Reading;
-import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.work.connect.LessonWords;
 
 /** Writes readings as JSON has them. */
 final class Digits {
@@ -14,21 +13,7 @@ final class Digits {
 
   /** The mass in grams with the digits the balance showed, or null if the line has none. */
   static @Nullable String grams(@Nullable Reading reading) {
-    Mass mass = reading == null ? null : reading.mass();
-    if (reading == null || mass == null) {
-      return null;
-    }
-    int shown = new BigDecimal(reading.digits()).scale();
-    int shift =
-        switch (reading.unit()) {
-          case "mg" -> 3;
-          case "µg" -> 6;
-          case "kg" -> -3;
-          default -> 0;
-        };
-    BigDecimal exact = BigDecimal.valueOf(mass.nanograms(), 9);
-    int least = exact.stripTrailingZeros().scale();
-    return exact.setScale(Math.max(0, Math.max(least, shown + shift))).toPlainString();
+    return LessonWords.grams(reading);
   }
 
   /** True for stable, false for moving, null where the balance has no mark. */

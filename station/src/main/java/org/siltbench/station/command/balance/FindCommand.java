@@ -1,23 +1,24 @@
 package org.siltbench.station.command.balance;
 
 import java.io.IOException;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
 import org.siltbench.balance.find.Attempt;
-import org.siltbench.balance.find.Finder;
 import org.siltbench.balance.find.PortFacts;
 import org.siltbench.balance.format.Visible;
 import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
+import org.siltbench.station.work.connect.BalanceSearch;
+import org.siltbench.station.work.connect.SearchEnding;
+import org.siltbench.station.work.connect.SearchStep;
+import org.siltbench.station.work.connect.SearchWords;
 import picocli.CommandLine.Option;
 
 /** {@code balance find}. */
@@ -38,77 +39,67 @@ final class FindCommand implements Task {
       description = "longest to listen with one setting; default: ${DEFAULT-VALUE}")
   private String span = "2s";
 
+  private List<PortFacts> listed = List.of();
+
+  @Option(
+      names = "--save",
+      paramLabel = "NAME",
+      description = "where readable lines come, learn their format too and save it under this name")
+  private @Nullable String save;
+
   @Override
   public int run(Session session) throws IOException, InterruptedException {
-    List<PortFacts> ports = PortFacts.all();
-    for (PortFacts port : ports) {
-      session.fact(
-          port.path() + "  " + port.name() + (port.usb().isEmpty() ? "" : "  " + port.usb()));
+    if (save != null) {
+      LearnCommand.requireName(save);
     }
-    List<Attempt> tried = new ArrayList<>();
-    LinkSpec found = listOnly ? null : search(session, specs(ports), tried);
-    session.document(document(ports, tried, found));
-    if (found != null) {
-      session.fact("found: " + found);
-      session.message(
-          "Readable lines come. Try: siltbench balance learn --balance '" + found + "'");
-      return 0;
-    }
-    return listOnly ? 0 : none(session, ports, tried);
-  }
-
-  private List<LinkSpec> specs(List<PortFacts> ports) {
-    if (spec != null) {
-      return List.of(Spec.parse(spec));
-    }
-    return ports.stream().map(p -> Spec.parse("serial:" + p.path())).toList();
-  }
-
-  private @Nullable LinkSpec search(Session session, List<LinkSpec> specs, List<Attempt> tried)
-      throws IOException, InterruptedException {
     Balances balances = new Balances(Timebase.system(), session.labFolder().resolve("formats"));
-    Duration each = Times.span(span);
-    Finder finder =
-        new Finder(
-            balances::link,
-            each,
-            attempt -> {
-              tried.add(attempt);
-              session.progress(line(attempt), fields(attempt));
-            });
-    for (LinkSpec one : specs) {
-      LinkSpec found = search(session, finder, one);
-      if (found != null) {
-        return found;
-      }
+    BalanceSearch search =
+        new BalanceSearch(
+            PortFacts::all, balances::link, Times.span(span), step -> tell(session, step));
+    SearchEnding ending = listOnly ? listed(search) : search.run(only());
+    if (ending instanceof SearchEnding.Found found) {
+      return found(session, search, found);
     }
-    return null;
+    session.document(document(search, null));
+    SearchWords.lines(ending).forEach(session::message);
+    return listOnly ? 0 : 3;
   }
 
-  /** One port that cannot be opened does not end the search of the others. */
-  private @Nullable LinkSpec search(Session session, Finder finder, LinkSpec one)
+  private static SearchEnding listed(BalanceSearch search) {
+    List<PortFacts> unused = search.list();
+    return new SearchEnding.Listed();
+  }
+
+  private @Nullable LinkSpec only() {
+    return spec == null ? null : Spec.parse(spec);
+  }
+
+  private void tell(Session session, SearchStep step) {
+    if (step instanceof SearchStep.Ports ports) {
+      listed = ports.ports();
+      SearchWords.lines(step).forEach(session::fact);
+    } else if (step instanceof SearchStep.Heard heard) {
+      session.progress(SearchWords.lines(step).get(0), fields(heard.attempt()));
+    } else {
+      SearchWords.lines(step).forEach(session::message);
+    }
+  }
+
+  private int found(Session session, BalanceSearch search, SearchEnding.Found found)
       throws IOException, InterruptedException {
-    try {
-      List<Attempt> all = finder.search(one);
-      Attempt last = all.get(all.size() - 1);
-      return last.readable() ? last.spec() : null;
-    } catch (BalanceException e) {
-      if (spec != null) {
-        throw e;
-      }
-      session.message(e.getMessage() + ". Passed over.");
-      return null;
+    LinkSpec spec = found.spec();
+    SearchWords.lines(found).forEach(session::message);
+    if (save != null && !found.needsNoFormat()) {
+      session.message("Learning its format: put something on the pan and take it off meanwhile.");
+      return LearnCommand.learnAndSave(session, spec, save);
     }
-  }
-
-  private static String line(Attempt attempt) {
-    String heard =
-        attempt.isSilent()
-            ? "nothing"
-            : attempt.readable()
-                ? "readable: " + Visible.show(attempt.lines().get(0))
-                : attempt.bytes() + " bytes, " + attempt.odd() + " of them odd";
-    return attempt.settings() + ": " + heard;
+    session.document(document(search, spec));
+    session.fact("found: " + spec);
+    session.message(
+        found.needsNoFormat()
+            ? "Weigh with: --balance '" + spec + "'"
+            : "Try: siltbench balance learn --balance '" + spec + "' --save NAME");
+    return 0;
   }
 
   private static Map<String, @Nullable Object> fields(Attempt attempt) {
@@ -123,10 +114,9 @@ final class FindCommand implements Task {
     return out;
   }
 
-  private static Map<String, @Nullable Object> document(
-      List<PortFacts> ports, List<Attempt> tried, @Nullable LinkSpec found) {
+  private Map<String, @Nullable Object> document(BalanceSearch search, @Nullable LinkSpec found) {
     List<Map<String, String>> facts = new ArrayList<>();
-    for (PortFacts port : ports) {
+    for (PortFacts port : listed) {
       Map<String, String> fields = new LinkedHashMap<>();
       fields.put("path", port.path());
       fields.put("name", port.name());
@@ -135,20 +125,8 @@ final class FindCommand implements Task {
     }
     Map<String, @Nullable Object> out = new LinkedHashMap<>();
     out.put("ports", facts);
-    out.put("tried", tried.stream().map(FindCommand::fields).toList());
+    out.put("tried", search.tried().stream().map(FindCommand::fields).toList());
     out.put("found", found == null ? null : found.toString());
     return out;
-  }
-
-  private static int none(Session session, List<PortFacts> ports, List<Attempt> tried) {
-    if (tried.isEmpty() && ports.isEmpty()) {
-      session.message("This machine has no serial port. Plug the adapter in and try again.");
-    } else if (tried.stream().allMatch(Attempt::isSilent)) {
-      session.message("Nothing was heard. The balance may speak only on its key or when asked;");
-      session.message("press its key now, or add ask=TEXT to the balance text. Nothing was sent.");
-    } else {
-      session.message("Bytes came, but no setting made lines of them. See the balance's own menu.");
-    }
-    return 3;
   }
 }

@@ -3,38 +3,24 @@ package org.siltbench.station.command.balance;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
 import org.siltbench.balance.format.FormatShelf;
-import org.siltbench.balance.format.LineFormat;
-import org.siltbench.balance.format.LineFormat.Talk;
-import org.siltbench.balance.format.MassUnit;
 import org.siltbench.balance.format.Visible;
-import org.siltbench.balance.learn.Hints;
 import org.siltbench.balance.learn.Learned;
-import org.siltbench.balance.learn.Learner;
-import org.siltbench.balance.learn.Listener;
-import org.siltbench.balance.learn.Sample;
 import org.siltbench.balance.learn.Situation;
-import org.siltbench.balance.link.Link;
 import org.siltbench.balance.link.LinkSpec;
-import org.siltbench.balance.link.ReplayLink;
 import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
+import org.siltbench.station.work.connect.FormatLesson;
+import org.siltbench.station.work.connect.LessonWords;
 import picocli.CommandLine.Option;
 
 /** {@code balance learn}. */
 final class LearnCommand implements Task {
-
-  private static final Duration WHOLE_FILE = Duration.ofDays(1);
-  private static final long BY_ITSELF = 10;
-  private static final List<Situation> SHOWN =
-      List.of(Situation.EMPTY, Situation.LOAD, Situation.MOVING, Situation.OVER);
 
   @Option(
       names = "--balance",
@@ -57,95 +43,91 @@ final class LearnCommand implements Task {
 
   @Override
   public int run(Session session) throws IOException, InterruptedException {
-    if (save != null && !FormatShelf.isName(save)) {
-      throw new Problem.WrongUse(
-          "A format's name has letters, digits, dash, dot and underscore.", "Change --save.");
+    if (save != null) {
+      requireName(save);
     }
     LinkSpec link = Spec.parse(spec);
-    Path folder = session.labFolder().resolve("formats");
-    try {
-      Link opened = new Balances(Timebase.system(), folder).link(link);
-      List<Sample> samples = capture(session, opened, link);
-      Learned learned = Learner.learn(samples, hints(opened, link, samples));
-      return tell(session, named(learned), new FormatShelf(folder));
+    try (FormatLesson lesson = begin(session, link)) {
+      if (lesson.recorded() || yes) {
+        lesson.listen(Situation.UNKNOWN, Times.span(span));
+      } else {
+        ask(session, lesson, Times.span(span));
+      }
+      Learned learned = lesson.learn();
+      return tell(session, save == null ? learned : learned.named(save), link);
     } catch (IllegalArgumentException e) {
       throw Spec.wrong(e);
     }
   }
 
-  private static Hints hints(Link opened, LinkSpec link, List<Sample> samples) {
-    String unit = link.options().unit();
-    Talk talk = talk(link, samples);
-    boolean text = opened instanceof ReplayLink replay && replay.isPlainText();
-    return new Hints(unit == null ? null : MassUnit.ofSymbol(unit).orElse(null), talk, text);
-  }
-
-  /** Told by the balance text; or by many lines that came live though nobody asked. */
-  private static @Nullable Talk talk(LinkSpec link, List<Sample> samples) {
-    String ask = link.options().ask();
-    if (ask != null && !ask.isEmpty()) {
-      return new Talk(Talk.How.WHEN_ASKED, ask, "");
+  static void requireName(String name) {
+    if (!FormatShelf.isName(name)) {
+      throw new Problem.WrongUse(
+          "A format's name has letters, digits, dash, dot and underscore.", "Change --save.");
     }
-    long ends = samples.stream().flatMapToInt(s -> s.text().chars()).filter(c -> c < ' ').count();
-    boolean live = !(link instanceof LinkSpec.Replay);
-    return live && ends >= BY_ITSELF * samples.size() ? Talk.BY_ITSELF : null;
   }
 
-  private List<Sample> capture(Session session, Link link, LinkSpec named)
+  /** Learns from a balance just found, asking nothing, and saves. */
+  static int learnAndSave(Session session, LinkSpec link, String name)
       throws IOException, InterruptedException {
-    boolean recorded = named instanceof LinkSpec.Replay;
-    Duration each = recorded ? WHOLE_FILE : Times.span(span);
-    try (Listener listener = new Listener(link, named.options(), text -> show(session, text))) {
-      if (recorded || yes) {
-        return List.of(listener.listen(Situation.UNKNOWN, each));
-      }
-      return asked(session, listener, each);
-    }
+    LearnCommand command = new LearnCommand();
+    command.spec = link.toString();
+    command.save = name;
+    command.yes = true;
+    return command.run(session);
   }
 
-  private void show(Session session, String text) {
+  private static FormatLesson begin(Session session, LinkSpec link) throws IOException {
+    Balances balances = new Balances(Timebase.system(), formats(session));
+    return FormatLesson.begin(link, balances::link, text -> show(session, text));
+  }
+
+  private static Path formats(Session session) {
+    return session.labFolder().resolve("formats");
+  }
+
+  private static void show(Session session, String text) {
     if (!session.json() && !session.events()) {
       session.message("  " + Visible.show(text));
     }
   }
 
-  private static List<Sample> asked(Session session, Listener listener, Duration each)
+  private static void ask(Session session, FormatLesson lesson, Duration each)
       throws IOException, InterruptedException {
-    List<Sample> out = new ArrayList<>();
-    for (Situation situation : SHOWN) {
-      session.message("Show " + situation.words() + ", then press Enter; or type skip.");
+    for (Situation situation : FormatLesson.SITUATIONS) {
+      session.message(
+          LessonWords.show(situation).replaceFirst("\\.$", "")
+              + ", then press Enter; or type skip.");
       String answer = session.console().readLine();
       if (answer == null) {
         break;
       }
-      Sample between = listener.listen(situation, each);
-      if (!answer.strip().equals("skip")) {
-        out.add(between);
+      lesson.listen(situation, each);
+      if (answer.strip().equals("skip")) {
+        lesson.forgetLast();
       }
     }
-    return out.isEmpty() ? List.of(listener.listen(Situation.UNKNOWN, each)) : out;
-  }
-
-  private Learned named(Learned learned) {
-    LineFormat format = learned.format();
-    if (format == null || save == null) {
-      return learned;
+    if (lesson.isEmpty()) {
+      lesson.listen(Situation.UNKNOWN, each);
     }
-    return new Learned(format.named(save), learned.findings(), learned.unknown(), learned.lines());
   }
 
-  private int tell(Session session, Learned learned, FormatShelf shelf) throws IOException {
+  private int tell(Session session, Learned learned, LinkSpec link) throws IOException {
     LearnText text = new LearnText(session, learned);
     text.explain();
-    LineFormat format = learned.format();
-    Path saved = format != null && save != null && mayBeSaved(session) ? shelf.save(format) : null;
+    boolean known = learned.format() != null;
+    Path saved =
+        known && save != null && mayBeSaved(session)
+            ? FormatLesson.save(learned, save, formats(session))
+            : null;
     text.document(saved);
-    if (format == null) {
+    if (!known) {
       session.message("No format is safe enough yet. Nothing was saved.");
       return 1;
     }
-    if (saved != null) {
-      session.message("Saved in " + saved + ". Use it with format=" + save + '.');
+    if (saved != null && save != null) {
+      session.message("Saved in " + saved + '.');
+      session.message("Weigh with: --balance '" + FormatLesson.with(link, save) + "'");
     }
     return 0;
   }

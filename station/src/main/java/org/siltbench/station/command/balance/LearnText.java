@@ -11,11 +11,10 @@ import org.siltbench.balance.format.LineFormat;
 import org.siltbench.balance.format.Visible;
 import org.siltbench.balance.learn.Learned;
 import org.siltbench.station.command.Session;
+import org.siltbench.station.work.connect.LessonWords;
 
 /** Tells what was learned: for people line by line, for programs as one document. */
 final class LearnText {
-
-  private static final int MOST_LINES = 12;
 
   private final Session session;
   private final Learned learned;
@@ -26,20 +25,11 @@ final class LearnText {
   }
 
   void explain() {
-    learned.lines().stream().limit(MOST_LINES).forEach(l -> session.fact(line(l)));
-    learned.findings().forEach(session::fact);
-    learned.unknown().forEach(u -> session.fact("Unknown: " + u + "."));
-    LineFormat format = learned.format();
-    if (format != null) {
+    LessonWords.evidence(learned).forEach(session::fact);
+    if (learned.format() != null) {
       session.fact("");
-      session.fact(FormatText.print(format).stripTrailing());
+      LessonWords.format(learned).forEach(session::fact);
     }
-  }
-
-  private static String line(Learned.Line line) {
-    String grams = Digits.grams(line.reading());
-    String read = grams == null ? "not read (" + line.why() + ")" : grams + " g";
-    return Visible.show(line.text()) + "   ->   " + read;
   }
 
   void document(@Nullable Path saved) {
