@@ -9,6 +9,7 @@ public final class ChartLayout {
 
   private static final Mark.Shape[] FULL = {Mark.Shape.DISC, Mark.Shape.SQUARE, Mark.Shape.DIAMOND};
   private static final Mark.Shape[] HOLLOW = {Mark.Shape.RING, Mark.Shape.FRAME, Mark.Shape.KITE};
+  private static final Mark.Shape[] LOOP_ENDS = {Mark.Shape.FRAME, Mark.Shape.DIAMOND};
   private static final double DOT = 1.7;
   private static final double CAP = 0.6;
 
@@ -86,5 +87,36 @@ public final class ChartLayout {
     if (chart.lower() != null) {
       plot.level(chart.lower(), "lower", Mark.Weight.RULE, true);
     }
+  }
+
+  /**
+   * The marks of a loop in a box of the given size, millimetres: the first point is a frame, the
+   * last a diamond, so that the order can be followed from one to the other.
+   */
+  public static List<Mark> of(LoopChart chart, double width, double height) {
+    Plot plot = new Plot(chart.title(), chart.unit(), width, height);
+    List<LoopChart.Point> points = chart.points();
+    if (points.isEmpty()) {
+      return plot.empty();
+    }
+    double most = points.stream().mapToDouble(LoopChart.Point::value).max().orElse(1);
+    double least = points.stream().mapToDouble(LoopChart.Point::value).min().orElse(0);
+    plot.valueAxis(Math.min(0, least), most);
+    plot.acrossAxis(points.stream().map(LoopChart.Point::across).toList(), chart.across());
+    for (int i = 1; i < points.size(); i++) {
+      LoopChart.Point a = points.get(i - 1);
+      LoopChart.Point b = points.get(i);
+      plot.join(plot.across(a.across()), a.value(), plot.across(b.across()), b.value(), false);
+    }
+    for (int i = points.size() - 1; i >= 0; i--) {
+      Mark.Shape shape = i == 0 ? Mark.Shape.FRAME : end(i == points.size() - 1);
+      plot.dot(plot.across(points.get(i).across()), points.get(i).value(), DOT, shape);
+    }
+    plot.legend(List.of("first", "last"), LOOP_ENDS, DOT);
+    return plot.marks();
+  }
+
+  private static Mark.Shape end(boolean last) {
+    return last ? Mark.Shape.DIAMOND : Mark.Shape.DISC;
   }
 }

@@ -77,6 +77,23 @@ final class Plot {
     line(LEFT, height - BOTTOM, width - RIGHT, height - BOTTOM, Weight.RULE);
   }
 
+  /** A lower axis of round numbers that covers all of these, zero included where it is near. */
+  void acrossAxis(List<Double> all, String name) {
+    double most = all.stream().mapToDouble(d -> d).max().orElse(1);
+    double least = all.stream().mapToDouble(d -> d).min().orElse(0);
+    boolean nearZero = least > 0 && least < most / 2;
+    across = Scale.covering(nearZero ? 0 : least, most, 6, LEFT, width - RIGHT);
+    for (double tick : across.ticks()) {
+      under(across.at(tick), across.text(tick));
+    }
+    line(LEFT, height - BOTTOM, width - RIGHT, height - BOTTOM, Weight.RULE);
+    words(width - RIGHT, height - 1, name, SMALL, Anchor.RIGHT);
+  }
+
+  double across(double value) {
+    return across.at(value);
+  }
+
   private void under(double x, String text) {
     line(x, height - BOTTOM, x, height - BOTTOM + TICK, Weight.RULE);
     words(x, height - BOTTOM + 3.8, text, SMALL, Anchor.CENTRE);

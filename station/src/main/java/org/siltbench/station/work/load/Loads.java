@@ -1,0 +1,85 @@
+package org.siltbench.station.work.load;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.siltbench.calc.load.Series;
+import org.siltbench.station.Problem;
+
+/**
+ * The load at each site.
+ *
+ * @param question what was asked
+ * @param sites one a sampled site
+ * @param notes what to know of the tables
+ */
+public record Loads(LoadQuestion question, List<SiteLoad> sites, List<String> notes) {
+
+  /** Copies the lists. */
+  public Loads {
+    sites = List.copyOf(sites);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Holds the samples against the discharge of their sites.
+   *
+   * @throws Problem.WrongUse if a site has no discharge, two values share a time, or discharge and
+   *     samples share no time
+   */
+  public static Loads of(LoadQuestion question, Flow flow, Samples samples) {
+    Map<String, List<Sampled>> sites = new LinkedHashMap<>();
+    for (Sampled sampled : samples.all()) {
+      if (question.site() == null || Flow.key(question.site()).equals(Flow.key(sampled.site()))) {
+        sites.computeIfAbsent(Flow.key(sampled.site()), k -> new ArrayList<>()).add(sampled);
+      }
+    }
+    if (sites.isEmpty()) {
+      throw new Problem.WrongUse(
+          "There is no sample with a time and a concentration"
+              + (question.site() == null ? "." : " at site " + question.site() + '.'),
+          "A load needs both; check the receipt notes or the table.");
+    }
+    List<SiteLoad> out = new ArrayList<>();
+    sites.forEach((key, own) -> out.add(site(question, flow, key, own, sites.size())));
+    return new Loads(question, out, notes(flow, samples));
+  }
+
+  private static SiteLoad site(
+      LoadQuestion question, Flow flow, String key, List<Sampled> samples, int sites) {
+    String name = samples.get(0).site();
+    List<Series.Point> own = flow.bySite().get(key);
+    if (own == null && flow.bySite().size() == 1 && sites == 1) {
+      own = flow.bySite().values().iterator().next();
+    }
+    if (own == null) {
+      throw new Problem.WrongUse(
+          "The discharge table has nothing for site \"" + name + "\".",
+          "It has: " + String.join(", ", flow.bySite().keySet()) + ". Use the same names.");
+    }
+    return new SiteCalculation(question, name, own, samples).result();
+  }
+
+  private static List<String> notes(Flow flow, Samples samples) {
+    List<String> out = new ArrayList<>();
+    if (flow.empty() > 0) {
+      out.add(flow.empty() + " lines of the discharge table hold no value and were left out.");
+    }
+    if (samples.left() > 0) {
+      out.add(
+          samples.left()
+              + " samples have no time, no concentration or a stop flag and were left out.");
+    }
+    out.add(
+        "The uncertainty is that of the concentrations; the discharge's own and what happened"
+            + " between two samples are not in it.");
+    return out;
+  }
+
+  /** A moment as text, to the second where there is more. */
+  static String text(Instant at) {
+    return at.truncatedTo(java.time.temporal.ChronoUnit.SECONDS).toString();
+  }
+}
