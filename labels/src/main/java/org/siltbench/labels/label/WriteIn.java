@@ -91,29 +91,32 @@ enum WriteIn {
     return rows;
   }
 
-  /** Gives every box more room while there are rows to spare. */
+  /** Shares the boxes out over the rows so that the fullest row is as loose as it can be. */
   private static List<List<WriteIn>> spread(List<List<WriteIn>> packed, int rows) {
-    List<List<WriteIn>> out = new ArrayList<>(packed);
-    while (out.size() < rows) {
-      int fullest = fullest(out);
-      List<WriteIn> row = out.get(fullest);
-      if (row.size() == 1) {
-        return out;
-      }
-      int cut = row.size() / 2;
-      out.set(fullest, row.subList(0, cut));
-      out.add(fullest + 1, row.subList(cut, row.size()));
-    }
-    return out;
+    List<WriteIn> fields = packed.stream().flatMap(List::stream).toList();
+    return rows <= packed.size() ? packed : shared(fields, Math.min(rows, fields.size()));
   }
 
-  private static int fullest(List<List<WriteIn>> rows) {
-    int best = 0;
-    for (int i = 1; i < rows.size(); i++) {
-      if (rows.get(i).size() > rows.get(best).size()) {
-        best = i;
+  private static List<List<WriteIn>> shared(List<WriteIn> fields, int rows) {
+    if (rows == 1) {
+      return List.of(fields);
+    }
+    List<List<WriteIn>> best = List.of();
+    for (int cut = 1; cut <= fields.size() - rows + 1; cut++) {
+      List<List<WriteIn>> tried = new ArrayList<>();
+      tried.add(fields.subList(0, cut));
+      tried.addAll(shared(fields.subList(cut, fields.size()), rows - 1));
+      if (best.isEmpty() || fullest(tried) < fullest(best)) {
+        best = tried;
       }
     }
     return best;
+  }
+
+  private static double fullest(List<List<WriteIn>> rows) {
+    return rows.stream()
+        .mapToDouble(row -> row.stream().mapToDouble(WriteIn::least).sum())
+        .max()
+        .orElse(0);
   }
 }

@@ -19,6 +19,7 @@ public final class LogDrawing {
 
   private static final Dots OFFICE = new Dots(300);
   private static final int CODE_DOTS = 7;
+  private static final double WITH_SIGNATURES = 33;
 
   private LogDrawing() {}
 
@@ -55,14 +56,14 @@ public final class LogDrawing {
             Column.left("entry", 15),
             Column.left("time", 27),
             Column.left("filter", 20),
-            Column.left("status", 12),
+            Column.left("status", 17),
             Column.right("zero", 15),
             Column.right("reading", 17),
             Column.left("operator", 25),
-            Column.left("balance", 24),
-            Column.left("room", 35),
+            Column.left("balance", 22),
+            Column.left("room", 34),
             Column.left("balance check", 21),
-            Column.left("note", 33));
+            Column.left("note", 31));
     for (LogSheet.Line line : log.lines()) {
       table.row(
           Cell.of(line.entry()),
@@ -146,7 +147,8 @@ public final class LogDrawing {
     }
     CodeGrid grid = Codes.encode(CodeKind.DATA_MATRIX, head);
     double side = grid.columnsWithQuiet() * CODE_DOTS * OFFICE.dot();
-    flow.heading("Ledger").keep(side + 2);
+    // Nobody should sign a page that does not say what is signed.
+    flow.keep(side + WITH_SIGNATURES).heading("Ledger");
     double top = flow.y();
     Paper paper = flow.paper();
     paper.begin("Figure");

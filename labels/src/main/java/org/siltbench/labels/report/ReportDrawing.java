@@ -1,6 +1,7 @@
 package org.siltbench.labels.report;
 
 import java.io.IOException;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.labels.chart.ChartLayout;
 import org.siltbench.labels.chart.ControlChart;
@@ -8,6 +9,7 @@ import org.siltbench.labels.chart.TimeChart;
 import org.siltbench.labels.draw.Flow;
 import org.siltbench.labels.draw.MarkPainter;
 import org.siltbench.labels.draw.Paper;
+import org.siltbench.labels.draw.Times;
 import org.siltbench.labels.draw.Type;
 
 /** Draws the test report. */
@@ -21,7 +23,8 @@ public final class ReportDrawing {
 
   public static void draw(Paper paper, TestReport report) throws IOException {
     Flow flow = Flow.upright(paper, "Test report " + report.number());
-    flow.title("Test report", "no. " + report.number());
+    String number = report.number();
+    flow.title("Test report", number.equals("draft") ? number : "no. " + number);
     facts(flow, report);
     ReportTables.results(flow, report);
     timeChart(flow, report.chart());
@@ -116,6 +119,18 @@ public final class ReportDrawing {
                     ChartLayout.of(chart, flow.width(), CONTROL)));
     flow.paper().end();
     flow.down(CONTROL + 1);
+    flow.paragraph(days(chart), Type.SMALL, flow.left(), flow.width());
+  }
+
+  private static String days(ControlChart chart) {
+    List<ControlChart.Point> points = chart.points();
+    String first = Times.minute(points.get(0).at());
+    String last = Times.minute(points.get(points.size() - 1).at());
+    return "Checks in their order, from "
+        + first
+        + " to "
+        + last
+        + ". Limit: the method's. Upper, lower: 3 sigma. Hollow marks: beyond the limit.";
   }
 
   private static void flags(Flow flow, TestReport report) throws IOException {

@@ -55,13 +55,14 @@ public final class FieldDrawing {
         Table.toWrite(
             ROW,
             Column.right("use", 8),
-            Column.left("filter", 26),
-            Column.left("site", 22),
+            Column.left("filter", 25),
+            Column.left("sample\nno.", 15),
+            Column.left("site", 20),
             Column.left("collected\ndate and time", 24),
             Column.left("filtered\nfrom", 14),
             Column.left("filtered\nto", 14),
             Column.left(sheet.wholeBottle() ? "whole\nbottle" : "aliquot\nor whole", 13),
-            Column.left("portions\nmL", 26),
+            Column.left("portions\nmL", 25),
             Column.left("left\nmL", 12),
             Column.left("left goes\nto", 14),
             Column.left("rinse\nyes, no", 13),
@@ -69,7 +70,7 @@ public final class FieldDrawing {
             Column.left("gauge\nm", 13),
             Column.left("water\n°C", 12),
             Column.left("conduct.\nµS/cm", 15),
-            Column.left("remarks", 34),
+            Column.left("remarks\npair, condition", 30),
             Column.left("by", 11));
     for (FieldSheet.Line line : sheet.lines()) {
       table.row(row(sheet, line));
@@ -79,12 +80,12 @@ public final class FieldDrawing {
 
   private static Cell[] row(FieldSheet sheet, FieldSheet.Line line) {
     String words = RoleWords.of(line.role(), line.duplicate());
-    Cell[] cells = new Cell[17];
+    Cell[] cells = new Cell[18];
     Arrays.fill(cells, Cell.EMPTY);
     cells[0] = Cell.of(Integer.toString(line.order()));
     cells[1] = words.isEmpty() ? Cell.strong(line.id()) : Cell.over(line.id(), words);
-    cells[2] = site(line);
-    cells[6] = Cell.of(sheet.wholeBottle() ? "whole" : "");
+    cells[3] = site(line);
+    cells[7] = Cell.of(sheet.wholeBottle() ? "whole" : "");
     return cells;
   }
 

@@ -21,6 +21,7 @@ public final class FilterFold {
   private String lot = "";
   private String method = "";
   private Role plannedRole = Role.SAMPLE;
+  private boolean duplicate;
   private Role role = Role.SAMPLE;
   private Status status = Status.PLANNED;
   private final List<Weighed> weighings = new ArrayList<>();
@@ -58,6 +59,7 @@ public final class FilterFold {
         lot,
         method,
         plannedRole,
+        duplicate,
         role,
         status,
         weighings,
@@ -114,6 +116,7 @@ public final class FilterFold {
       if (row.text("filter").equals(id)) {
         plannedRole = roleOr(row.text("role"), Role.SAMPLE);
         role = plannedRole;
+        duplicate = row.flag("duplicate");
       }
     }
   }

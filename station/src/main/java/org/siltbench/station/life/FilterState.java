@@ -13,6 +13,7 @@ import org.siltbench.station.ledger.EntryRef;
  * @param lot the maker's lot
  * @param method the method's key
  * @param plannedRole what it was prepared for
+ * @param duplicate planned as the second of a pair
  * @param role what it is for now
  * @param status where it is in its life
  * @param weighings every recorded mass, oldest first
@@ -34,6 +35,7 @@ public record FilterState(
     String lot,
     String method,
     Role plannedRole,
+    boolean duplicate,
     Role role,
     Status status,
     List<Weighed> weighings,

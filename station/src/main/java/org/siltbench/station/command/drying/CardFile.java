@@ -17,6 +17,7 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.work.drying.DryStart;
 import org.siltbench.station.work.drying.Load;
 import org.siltbench.station.work.paper.Imprints;
+import org.siltbench.station.work.paper.InPrint;
 import org.siltbench.station.work.paper.PaperFile;
 
 /** Writes the card for the oven door. */
@@ -36,7 +37,8 @@ final class CardFile {
     for (Load load : started.loads()) {
       for (String id : load.filters()) {
         dishes.add(
-            new CycleCard.Dish(cycle.dishes().getOrDefault(id, ""), id, "load " + load.number()));
+            new CycleCard.Dish(
+                cycle.dishes().getOrDefault(id, ""), InPrint.id(id), "load " + load.number()));
       }
     }
     Load first = started.loads().get(0);

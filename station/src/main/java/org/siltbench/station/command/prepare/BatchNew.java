@@ -47,9 +47,15 @@ final class BatchNew implements Task {
   @Option(names = "--spares", paramLabel = "N", description = "of them spares")
   private int spares;
 
+  @Option(
+      names = "--duplicates",
+      paramLabel = "N",
+      description = "of those for samples, the second of a pair; labels and field sheet say so")
+  private int duplicates;
+
   @Override
   public int run(Session session) {
-    NewBatch wanted = new NewBatch(name, lot, method, count, roles());
+    NewBatch wanted = new NewBatch(name, lot, method, count, roles(), duplicates);
     session.methods().get(method);
     Bench bench = session.bench();
     NewBatch.Made made = wanted.record(bench, session.methods());

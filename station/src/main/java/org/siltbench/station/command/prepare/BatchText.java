@@ -22,6 +22,9 @@ final class BatchText {
       Map<String, Object> fields = new LinkedHashMap<>();
       fields.put("filter", filter.id());
       fields.put("role", filter.role().code());
+      if (filter.duplicate()) {
+        fields.put("duplicate", true);
+      }
       fields.put("status", filter.status().code());
       filter.preMass().map(Weighed::digits).ifPresent(grams -> fields.put("pre_g", grams));
       if (!filter.trip().isEmpty()) {
@@ -47,7 +50,7 @@ final class BatchText {
               + filter.id()
               + "  "
               + filter.role().code()
-              + "  "
+              + (filter.duplicate() ? ", duplicate  " : "  ")
               + filter.status().code()
               + filter.preMass().map(mass -> "  " + mass.digits() + " g").orElse(""));
     }

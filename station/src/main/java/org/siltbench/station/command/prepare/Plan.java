@@ -132,6 +132,8 @@ final class Plan implements Task {
   private static String words(FilterCount count) {
     return " --count "
         + count.total()
+        + " --duplicates "
+        + count.duplicates()
         + " --field-blanks "
         + count.fieldBlanks()
         + " --trip-blanks "

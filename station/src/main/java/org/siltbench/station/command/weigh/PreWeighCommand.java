@@ -2,6 +2,9 @@ package org.siltbench.station.command.weigh;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.calc.method.Method;
@@ -88,6 +91,12 @@ final class PreWeighCommand implements Task {
   private String media = "roll-50x25";
 
   @Option(
+      names = "--dpi",
+      paramLabel = "N",
+      description = "the label printer's dots per inch; default: ${DEFAULT-VALUE}")
+  private int dpi = 300;
+
+  @Option(
       names = "--give-up",
       paramLabel = "SPAN",
       description = "end after a silent or lost link of this length; default: ${DEFAULT-VALUE}")
@@ -132,10 +141,13 @@ final class PreWeighCommand implements Task {
             lines)) {
       PreWeighSettings settings =
           new PreWeighSettings(method, scale.name(), count, repeat, window(), check);
+      Optional<LabelAtOnce> printing =
+          Optional.ofNullable(printer)
+              .map(q -> new LabelAtOnce(session, bench, state, method, q, media, dpi));
       PreWeighRun run =
           new PreWeighRun(
-              bench, state, scale.pan(), settings, after(session, bench, state, method), lines);
-      return finish(session, bench, state, method, run);
+              bench, state, scale.pan(), settings, after(session, bench, printing), lines);
+      return finish(session, bench, state, method, run, printing);
     }
   }
 
@@ -152,27 +164,30 @@ final class PreWeighCommand implements Task {
     return window == null ? null : MassWindow.parse(window);
   }
 
-  private AfterRecord after(Session session, Bench bench, BatchState state, Method method) {
-    AfterRecord after = AfterRecord.NOTHING;
-    if (printer != null) {
-      after = after.then(new LabelAtOnce(session, bench, state, method, printer, media));
-    }
+  private AfterRecord after(Session session, Bench bench, Optional<LabelAtOnce> printing) {
+    AfterRecord after =
+        printing.map(print -> AfterRecord.NOTHING.then(print)).orElse(AfterRecord.NOTHING);
     return scan
         ? after.then(new ScanClosed(session, bench, ScanFeed.of(session.console())))
         : after;
   }
 
   private static int finish(
-      Session session, Bench bench, BatchState state, Method method, PreWeighRun run)
+      Session session,
+      Bench bench,
+      BatchState state,
+      Method method,
+      PreWeighRun run,
+      Optional<LabelAtOnce> printing)
       throws InterruptedException {
     PreWeighReport report;
     try {
       report = run.run();
     } catch (Problem e) {
-      session.document(PreWeighText.document(state, run.soFar("")));
+      tell(session, state, run.soFar(""), printing);
       throw e;
     }
-    session.document(PreWeighText.document(state, report));
+    tell(session, state, report, printing);
     ConstancyNote.tell(
         session,
         bench,
@@ -181,6 +196,14 @@ final class PreWeighCommand implements Task {
             .toList(),
         method);
     return PreWeighText.close(session, state, report);
+  }
+
+  private static void tell(
+      Session session, BatchState state, PreWeighReport report, Optional<LabelAtOnce> printing) {
+    Map<String, Object> document = new LinkedHashMap<>(PreWeighText.document(state, report));
+    printing.ifPresent(print -> document.put("labels_waiting", print.waiting()));
+    session.document(document);
+    printing.ifPresent(LabelAtOnce::tellWaiting);
   }
 
   private int keyedIn(Session session) throws IOException {

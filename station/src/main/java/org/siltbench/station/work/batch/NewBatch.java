@@ -29,9 +29,10 @@ import org.siltbench.station.work.method.MethodBook;
  * @param method the method's key
  * @param count how many filters in all
  * @param roles how many of them are blanks, controls, spares; the rest are for samples
+ * @param duplicates how many of the samples' filters are the second of a pair
  */
 public record NewBatch(
-    String name, String lot, String method, int count, Map<Role, Integer> roles) {
+    String name, String lot, String method, int count, Map<Role, Integer> roles, int duplicates) {
 
   /** Refuses a batch of nothing, or more of a role than there are filters. */
   public NewBatch {
@@ -46,6 +47,11 @@ public record NewBatch(
       throw new Problem.WrongUse(
           "The batch has " + count + " filters, but " + special + " of them are given a role.",
           "--count is the number of all its filters, blanks and spares too.");
+    }
+    if (duplicates < 0 || 2 * duplicates > count - special) {
+      throw new Problem.WrongUse(
+          duplicates + " duplicates need as many filters for the samples that they repeat.",
+          "Raise --count, or plan fewer duplicates.");
     }
   }
 
@@ -100,13 +106,17 @@ public record NewBatch(
   }
 
   private Draft draft(BatchCode code) {
-    List<Map<String, String>> filters = new ArrayList<>();
+    List<Map<String, Object>> filters = new ArrayList<>();
     List<FilterId> ids = ids(code);
     List<Role> order = order();
+    int samples = Collections.frequency(order, Role.SAMPLE);
     for (int i = 0; i < ids.size(); i++) {
-      Map<String, String> filter = new LinkedHashMap<>();
+      Map<String, Object> filter = new LinkedHashMap<>();
       filter.put("filter", ids.get(i).text());
       filter.put("role", order.get(i).code());
+      if (isDuplicate(i, samples)) {
+        filter.put("duplicate", true);
+      }
       filters.add(filter);
     }
     return new Facts()
@@ -116,6 +126,12 @@ public record NewBatch(
         .put("method", method)
         .put("filters", filters)
         .draft("batch.created");
+  }
+
+  /** Duplicates stand evenly among the samples, each right behind the one that it repeats. */
+  private boolean isDuplicate(int index, int samples) {
+    return index < samples
+        && (long) (index + 1) * duplicates / samples > (long) index * duplicates / samples;
   }
 
   private List<FilterId> ids(BatchCode code) {

@@ -18,7 +18,9 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.work.paper.InPrint;
 import org.siltbench.station.work.receipt.ReceiptReader;
+import org.siltbench.station.work.scan.BagScan;
 
 /** Makes the field sheet of a batch from the filters that go, or have gone, to the water. */
 public final class FieldSheets {
@@ -37,7 +39,12 @@ public final class FieldSheets {
       if (goes(filter, trip)) {
         lines.add(
             new FieldSheet.Line(
-                lines.size() + 1, filter.id(), filter.role().code(), false, "", ""));
+                lines.size() + 1,
+                InPrint.id(filter.id()),
+                filter.role().code(),
+                filter.duplicate(),
+                "",
+                ""));
       }
     }
     if (lines.isEmpty()) {
@@ -79,7 +86,7 @@ public final class FieldSheets {
 
   private static String cell(FieldSheet.Line line, Method method, String column) {
     return switch (column) {
-      case "filter" -> line.id();
+      case "filter" -> BagScan.of(line.id()).filter().text();
       case "role" -> line.role();
       case "filter_order" -> Integer.toString(line.order());
       case "taken" -> method.taken().word();

@@ -87,7 +87,7 @@ public final class BagLabels {
             mass.digits() + " g",
             revision,
             filter.role().code(),
-            false,
+            filter.duplicate(),
             batch.name(),
             bench.practice());
     return new Ready(

@@ -19,6 +19,7 @@ import org.siltbench.station.life.About;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.work.paper.InPrint;
 
 /** Makes the log sheet of a batch from the ledger's entries. */
 public final class LogSheets {
@@ -111,15 +112,24 @@ public final class LogSheets {
     return new LogSheet.Line(
         entry.ref().toString(),
         data.time("stated_at").orElse(entry.at()),
-        amendments.entered("filter", ""),
+        grouped(amendments.entered("filter", "")),
         data.text("status") + " " + purpose(data),
         voided ? takenBack(reading) : reading,
-        data.find("zero_g").map(zero -> zero + " g").orElse(""),
+        data.find("zero_g").map(zero -> zero(zero, data)).orElse(""),
         Entered.of(entry.by()),
         data.text("balance"),
         room(entry),
         check(data.text("balance"), entry.at()),
         note(data, voided, reading.struck().isEmpty()));
+  }
+
+  private static Entered grouped(Entered filter) {
+    return new Entered(
+        InPrint.id(filter.value()), filter.struck().stream().map(InPrint::id).toList());
+  }
+
+  private static String zero(String grams, Fields data) {
+    return InPrint.minus(InPrint.alike(grams, data.text("mass_g"))) + " g";
   }
 
   private static String purpose(Fields data) {
@@ -149,7 +159,7 @@ public final class LogSheets {
     if (data.number("moisture_mg", 0) > 0) {
       notes.add("moisture " + data.text("moisture_mg") + " mg");
     }
-    data.find("verdict").ifPresent(notes::add);
+    data.find("verdict").map(InPrint::words).ifPresent(notes::add);
     return String.join(", ", notes);
   }
 
@@ -195,8 +205,8 @@ public final class LogSheets {
               data.text("phase"),
               data.text("certified_g") + " g",
               data.text("reading_g") + " g",
-              data.text("error_mg") + " mg",
-              data.text("limit_mg") + " mg",
+              InPrint.signed(data.text("error_mg")) + " mg",
+              "±" + data.text("limit_mg") + " mg",
               data.flag("pass")));
     }
     return out;

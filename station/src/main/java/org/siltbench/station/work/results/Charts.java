@@ -74,10 +74,16 @@ final class Charts {
     }
     double[] errors = points.stream().mapToDouble(ControlChart.Point::value).toArray();
     if (errors.length < ENOUGH_FOR_LIMITS) {
-      return new ControlChart("Check weight", "mg", 0, null, null, limit, points);
+      return new ControlChart(title(checks), "mg", 0, null, null, limit, points);
     }
     IndividualsChart chart = IndividualsChart.of(errors);
     return new ControlChart(
-        "Check weight", "mg", chart.centre(), chart.lower(), chart.upper(), limit, points);
+        title(checks), "mg", chart.centre(), chart.lower(), chart.upper(), limit, points);
+  }
+
+  private static String title(List<Check> checks) {
+    List<String> weights =
+        checks.stream().map(check -> check.fields().text("weight")).distinct().toList();
+    return "Error of check weight " + String.join(", ", weights);
   }
 }

@@ -31,6 +31,7 @@ import org.siltbench.station.life.About;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.Weighed;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.work.paper.InPrint;
 import org.siltbench.station.work.results.BatchResults.FilterResult;
 
 /** Makes the test report of a batch: a draft until its results are released. */
@@ -154,12 +155,18 @@ final class ReportPaper {
         sample,
         first.note("site"),
         collected(first),
-        String.join(" ", filters.stream().map(row -> row.state().id()).toList()),
+        String.join(" ", filters.stream().map(row -> InPrint.id(row.state().id())).toList()),
         String.join(" + ", filters.stream().map(ReportPaper::volume).toList()),
-        String.join(" + ", filters.stream().map(r -> r.result().residue().toMilligrams()).toList()),
+        String.join(" + ", filters.stream().map(ReportPaper::residue).toList()),
         c == null ? "no volume" : shown(c, first.result()),
         c == null ? "" : ForPeople.uncertainty(c.expanded()),
         flags.stream().map(Flag::word).toList());
+  }
+
+  /** With the decimals of the two masses, so that a column reads evenly. */
+  private static String residue(FilterResult row) {
+    String digits = row.state().postMass().or(row.state()::preMass).map(Weighed::digits).orElse("");
+    return InPrint.residue(row.result().residue(), digits);
   }
 
   /** Day and minute as a person writes them; what the notes say where that is no time. */
@@ -188,9 +195,9 @@ final class ReportPaper {
         used.addAll(row.result().flags());
         out.add(
             new TestReport.Blank(
-                row.state().id(),
-                role.word(),
-                row.result().residue().toMilligrams() + " mg",
+                InPrint.id(row.state().id()),
+                InPrint.words(role.word()),
+                residue(row) + " mg",
                 limit(),
                 pass ? "within" : "out of limits",
                 pass));
@@ -203,10 +210,10 @@ final class ReportPaper {
     BlankRule rule = results.method().blank();
     var limit = rule.limit();
     if (limit != null) {
-      return "± " + limit.toMilligrams() + " mg";
+      return "±" + limit.toMilligrams() + " mg";
     }
     Double concentration = rule.limitMgPerL();
-    return concentration == null ? "none" : "± " + concentration + " mg/L";
+    return concentration == null ? "none" : "±" + concentration + " mg/L";
   }
 
   private List<TestReport.Duplicate> duplicates() {
@@ -216,7 +223,7 @@ final class ReportPaper {
       out.add(
           new TestReport.Duplicate(
               pair.pair(),
-              pair.kind(),
+              InPrint.words(pair.kind()),
               number(pair.first()),
               number(pair.second()),
               verdict == null ? "not compared" : withUnit(verdict.value(), verdict.basis()),
@@ -295,7 +302,7 @@ final class ReportPaper {
   private static void pending(List<String> out, String id, String why) {
     boolean never = Set.of("planned", "pre-weighed", "issued").contains(why);
     if (!never) {
-      out.add("Filter " + id + " has no result: " + why + '.');
+      out.add("Filter " + InPrint.id(id) + " has no result: " + why + '.');
     }
   }
 }
