@@ -6,7 +6,10 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyP
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.properties.HasName;
+import com.tngtech.archunit.core.domain.properties.HasOwner;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
@@ -107,6 +110,49 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("..station.command..", "..station.window..", "picocli..");
+
+  static final ArchRule nobody_knows_the_window =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("..station.window..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("..station.window..");
+
+  static final ArchRule models_know_no_scene_graph =
+      noClasses()
+          .that(
+              resideInAPackage("..station.window..")
+                  .and(
+                      resideInAPackage("..station.window.desk..")
+                          .or(HasName.Predicates.nameMatching(".*Model(\\$.*)?"))))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javafx.scene..", "javafx.stage..", "javafx.application..");
+
+  static final ArchRule the_window_does_no_arithmetic =
+      noClasses()
+          .that()
+          .resideInAPackage("..station.window..")
+          .should()
+          .callMethodWhere(
+              JavaCall.Predicates.target(
+                      HasOwner.Predicates.With.owner(
+                          resideInAPackage("org.siltbench.calc.quantity..")))
+                  .and(
+                      JavaCall.Predicates.target(
+                          HasName.Predicates.nameMatching(
+                              "plus|minus|times|dividedBy|multipliedBy|negated|over"))))
+          .orShould()
+          .dependOnClassesThat(
+              resideInAPackage("org.siltbench.calc..")
+                  .and(
+                      not(
+                          resideInAnyPackage(
+                              "..calc.quantity..",
+                              "..calc.id..",
+                              "..calc.method..",
+                              "..calc.constant.."))));
 
   static final ArchRule the_ledger_knows_nothing_of_the_work =
       noClasses()

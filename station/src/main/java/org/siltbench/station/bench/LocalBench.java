@@ -40,11 +40,13 @@ final class LocalBench implements OpenLab {
   private final Ledgers ledgers;
   private final Keeper keeper;
   private final RegisterView answers;
+  private volatile String operator;
 
   LocalBench(Path folder, String code, Setting setting) throws IOException {
     this.folder = folder;
     this.code = code;
     this.setting = setting;
+    this.operator = setting.operator();
     this.lock = LabLock.of(folder);
     this.guard = new Guard(lock);
     this.thread = new BenchThread("bench " + code);
@@ -88,7 +90,13 @@ final class LocalBench implements OpenLab {
 
   @Override
   public String operator() {
-    return setting.operator();
+    return operator;
+  }
+
+  @Override
+  public void operator(String initials) {
+    Setting.requireOperator(initials);
+    operator = initials;
   }
 
   @Override
@@ -291,7 +299,7 @@ final class LocalBench implements OpenLab {
         new EntryRef(code, seq),
         now,
         keeper.clock().next(now.toInstant().toEpochMilli()),
-        setting.operator(),
+        operator,
         draft.kind(),
         draft.kv(),
         draft.must(),

@@ -9,6 +9,9 @@ import org.siltbench.station.ledger.Position;
 /** An opened lab folder, with what is done to the folder as a whole. */
 public interface OpenLab extends Bench {
 
+  /** Names who writes the entries from now on: 1 to 40 characters. */
+  void operator(String initials);
+
   /** The lab folder. */
   Path folder();
 

@@ -37,6 +37,10 @@ public record Setting(
 
   /** Refuses an operator that cannot stand in a table. */
   public Setting {
+    requireOperator(operator);
+  }
+
+  static void requireOperator(String operator) {
     if (operator.isBlank() || operator.length() > 40 || operator.chars().anyMatch(c -> c < ' ')) {
       throw new IllegalArgumentException("operator: 1 to 40 characters, not \"" + operator + '"');
     }

@@ -40,7 +40,8 @@ public final class LabFolders implements Labs {
       return LabFolder.open(dir, setting(who));
     }
     Who known = new Who(People.named(who.operator()), who.pin(), who.clock(), who.notes());
-    return new GuardedLab(LabFolder.open(dir, setting(known)), () -> signOn(people, known));
+    return new GuardedLab(
+        LabFolder.open(dir, setting(known)), GuardedLab.once(() -> signOn(people, known)));
   }
 
   @Override

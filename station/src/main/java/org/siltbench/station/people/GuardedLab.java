@@ -16,8 +16,8 @@ import org.siltbench.station.ledger.Position;
 import org.siltbench.station.register.RegisterView;
 
 /**
- * A lab where writing asks who is there. Reading asks nothing. The PIN is asked for once, at the
- * first act.
+ * A lab where writing asks who is there, at each act: entries carry the initials of who was let in.
+ * Reading asks nothing.
  */
 public final class GuardedLab implements OpenLab {
 
@@ -26,7 +26,6 @@ public final class GuardedLab implements OpenLab {
 
   private final OpenLab lab;
   private final Supplier<Person> door;
-  private @Nullable Person inside;
 
   /**
    * Guards an opened lab.
@@ -38,13 +37,21 @@ public final class GuardedLab implements OpenLab {
     this.door = door;
   }
 
-  private synchronized Person inside() {
-    Person person = inside;
-    if (person == null) {
-      person = door.get();
-      inside = person;
-    }
-    return person;
+  /** A door that is passed once: whoever was let in stays in. */
+  public static Supplier<Person> once(Supplier<Person> door) {
+    return new Supplier<>() {
+      private @Nullable Person inside;
+
+      @Override
+      public synchronized Person get() {
+        Person person = inside;
+        if (person == null) {
+          person = door.get();
+          inside = person;
+        }
+        return person;
+      }
+    };
   }
 
   private static void need(Person person, Right right, String what) {
@@ -59,10 +66,11 @@ public final class GuardedLab implements OpenLab {
 
   @Override
   public List<Entry> act(Function<RegisterView, List<Draft>> rule) {
-    Person person = inside();
+    Person person = door.get();
     need(person, Right.WEIGH, "record");
     return lab.act(
         view -> {
+          lab.operator(person.initials());
           List<Draft> drafts = rule.apply(view);
           for (Draft draft : drafts) {
             if (SUPERVISED.contains(draft.kind()) || overrides(draft)) {
@@ -80,7 +88,9 @@ public final class GuardedLab implements OpenLab {
 
   @Override
   public Entry closeDay() {
-    need(inside(), Right.WEIGH, "close the day");
+    Person person = door.get();
+    need(person, Right.WEIGH, "close the day");
+    lab.operator(person.initials());
     return lab.closeDay();
   }
 
@@ -97,6 +107,11 @@ public final class GuardedLab implements OpenLab {
   @Override
   public String operator() {
     return lab.operator();
+  }
+
+  @Override
+  public void operator(String initials) {
+    lab.operator(initials);
   }
 
   @Override

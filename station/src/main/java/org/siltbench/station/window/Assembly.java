@@ -1,0 +1,110 @@
+package org.siltbench.station.window;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import org.siltbench.balance.Timebase;
+import org.siltbench.station.bench.OpenLab;
+import org.siltbench.station.people.GuardedLab;
+import org.siltbench.station.people.People;
+import org.siltbench.station.people.SignedOn;
+import org.siltbench.station.window.desk.Cues;
+import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Notices;
+import org.siltbench.station.window.desk.Prefs;
+import org.siltbench.station.window.desk.SignOn;
+import org.siltbench.station.window.desk.Weighing;
+import org.siltbench.station.window.desk.Work;
+import org.siltbench.station.window.strip.StripModel;
+import org.siltbench.station.work.live.LiveBalance;
+import org.siltbench.station.work.weigh.Scale;
+
+/** Puts the desk together: everything of the window that needs no screen. */
+public final class Assembly implements AutoCloseable {
+
+  private static final Duration OPEN_LAB_IDLE = Duration.ofHours(10);
+  private static final Duration KNOWN_PEOPLE_IDLE = Duration.ofMinutes(15);
+
+  /**
+   * What comes from outside; a test gives its own.
+   *
+   * @param lab the opened lab, not yet guarded
+   * @param people who may work in it
+   * @param balances opens balances
+   * @param time the clock of their readings
+   * @param bench one thread for bench work
+   * @param runs one thread for runs over the pan
+   * @param live a thread for the balance
+   * @param screen the screen's thread
+   * @param sound plays cues
+   * @param locale the language
+   */
+  public record Outside(
+      OpenLab lab,
+      People people,
+      Scale.Opening balances,
+      Timebase time,
+      Executor bench,
+      ExecutorService runs,
+      Executor live,
+      Executor screen,
+      Cues.Sound sound,
+      Locale locale) {}
+
+  private final Outside outside;
+  private final Desk desk;
+  private final StripModel strip;
+
+  /** Assembles; nothing is opened yet. */
+  public Assembly(Outside outside) {
+    this.outside = outside;
+    OpenLab lab = outside.lab();
+    Notices notices = new Notices();
+    Work work =
+        new Work(outside.bench(), outside.screen(), problem -> notices.show("work", problem));
+    Duration idle = outside.people().isOpen() ? OPEN_LAB_IDLE : KNOWN_PEOPLE_IDLE;
+    SignOn signOn = new SignOn(outside.people(), new SignedOn(lab.clock(), idle));
+    strip = new StripModel(work);
+    Weighing weighing = new Weighing(outside.runs(), work, strip::ran);
+    desk =
+        new Desk(
+            new Desk.Parts(
+                new GuardedLab(lab, signOn::door),
+                signOn,
+                Prefs.of(lab.folder()),
+                notices,
+                work,
+                weighing,
+                new Cues(outside.sound()),
+                outside.locale()));
+    weighing.told(event -> strip.told(event, desk));
+    strip.follow(desk);
+  }
+
+  /** The desk. */
+  public Desk desk() {
+    return desk;
+  }
+
+  /** The strip's model. */
+  public StripModel strip() {
+    return strip;
+  }
+
+  /** Listens to a balance from now on, in place of the one before. */
+  public void connect(String spec) {
+    desk.balance().ifPresent(LiveBalance::close);
+    LiveBalance live =
+        new LiveBalance(Scale.parse(spec), outside.balances(), outside.time(), strip::heard);
+    desk.balance(live);
+    live.start(outside.live());
+    desk.changed();
+  }
+
+  @Override
+  public void close() {
+    desk.weighing().stop();
+    desk.balance().ifPresent(LiveBalance::close);
+  }
+}

@@ -1,0 +1,95 @@
+package org.siltbench.station.window;
+
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.scene.Scene;
+import javafx.scene.input.InputEvent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Prefs;
+import org.siltbench.station.window.desk.Texts;
+import org.siltbench.station.window.look.Theme;
+import org.siltbench.station.window.look.Zoom;
+import org.siltbench.station.window.shell.Shell;
+
+/** One window of the bench on the screen. */
+public final class BenchStage {
+
+  private static final int STEP_PERCENT = 10;
+
+  private final Desk desk;
+  private final Scene scene;
+  private final Zoom zoom;
+
+  private BenchStage(Assembly assembly, double width, double height) {
+    desk = assembly.desk();
+    Shell shell = new Shell(desk, assembly.strip(), Screens.all());
+    scene = new Scene(shell, width, height);
+    Theme.of(desk.prefs().get(Prefs.Name.THEME)).dress(scene);
+    zoom = Zoom.follow(scene, percent(desk.prefs().get(Prefs.Name.ZOOM)));
+    scene.addEventFilter(KeyEvent.KEY_PRESSED, this::zoomKey);
+    scene.addEventFilter(InputEvent.ANY, event -> desk.signOn().touch());
+  }
+
+  private static int percent(String word) {
+    return word.matches("\\d{2,3}") ? Integer.parseInt(word) : 100;
+  }
+
+  /** Shows it on a stage; the first screen comes in front. */
+  public static BenchStage show(Stage stage, Assembly assembly, double width, double height) {
+    BenchStage made = new BenchStage(assembly, width, height);
+    Texts texts = made.desk.texts(Shell.class);
+    stage.setTitle(
+        texts.get(made.desk.lab().practice() ? "window.title.practice" : "window.title"));
+    stage.setScene(made.scene);
+    made.desk.go("today");
+    made.second();
+    stage.show();
+    return made;
+  }
+
+  private void second() {
+    Timeline clock = new Timeline(new KeyFrame(Duration.seconds(1), event -> desk.tick()));
+    clock.setCycleCount(Animation.INDEFINITE);
+    clock.play();
+  }
+
+  private void zoomKey(KeyEvent event) {
+    if (!event.isShortcutDown()) {
+      return;
+    }
+    if (event.getCode() == KeyCode.PLUS || event.getCode() == KeyCode.ADD) {
+      zoom(zoom.percent() + STEP_PERCENT);
+      event.consume();
+    } else if (event.getCode() == KeyCode.MINUS || event.getCode() == KeyCode.SUBTRACT) {
+      zoom(zoom.percent() - STEP_PERCENT);
+      event.consume();
+    }
+  }
+
+  private void zoom(int percent) {
+    zoom.percent(percent);
+    int now = zoom.percent();
+    desk.work()
+        .run(
+            () -> {
+              desk.prefs().put(Prefs.Name.ZOOM, Integer.toString(now));
+              return now;
+            },
+            kept -> {});
+  }
+
+  /** Its scene. */
+  public Scene scene() {
+    return scene;
+  }
+
+  /** Its zoom. */
+  public Zoom zoom() {
+    return zoom;
+  }
+}

@@ -1,0 +1,16 @@
+package org.siltbench.station.window;
+
+import java.util.List;
+import javafx.scene.input.KeyCode;
+import org.siltbench.station.window.shell.ScreenEntry;
+import org.siltbench.station.window.today.TodayScreen;
+
+/** The screens, in the order of the rail: one line each. */
+final class Screens {
+
+  private Screens() {}
+
+  static List<ScreenEntry> all() {
+    return List.of(ScreenEntry.on(KeyCode.F2, "today", TodayScreen::new));
+  }
+}

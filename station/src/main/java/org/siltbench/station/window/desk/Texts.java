@@ -1,0 +1,44 @@
+package org.siltbench.station.window.desk;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/** The words of one screen in one language. */
+public final class Texts {
+
+  private final ResourceBundle words;
+  private final Locale locale;
+
+  private Texts(ResourceBundle words, Locale locale) {
+    this.words = words;
+    this.locale = locale;
+  }
+
+  /** The bundle {@code texts} in the package of this class. */
+  public static Texts of(Class<?> screen, Locale locale) {
+    ResourceBundle.Control exact =
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+    return new Texts(
+        ResourceBundle.getBundle(
+            screen.getPackageName() + ".texts", locale, screen.getClassLoader(), exact),
+        locale);
+  }
+
+  /** The text of a key. */
+  public String get(String key) {
+    return words.getString(key);
+  }
+
+  /** The text of a key with its gaps filled; an apostrophe is doubled in such texts. */
+  public String get(String key, Object... gaps) {
+    return gaps.length == 0
+        ? get(key)
+        : new MessageFormat(words.getString(key), locale).format(gaps);
+  }
+
+  /** The language. */
+  public Locale locale() {
+    return locale;
+  }
+}

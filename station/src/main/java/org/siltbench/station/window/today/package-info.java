@@ -1,0 +1,5 @@
+/** What is due today. */
+@NullMarked
+package org.siltbench.station.window.today;
+
+import org.jspecify.annotations.NullMarked;
