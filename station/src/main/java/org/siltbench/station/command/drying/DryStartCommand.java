@@ -14,6 +14,7 @@ import org.siltbench.station.command.Times;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.work.batch.Batches;
+import org.siltbench.station.work.drying.Dishes;
 import org.siltbench.station.work.drying.DryStart;
 import org.siltbench.station.work.drying.Due;
 import org.siltbench.station.work.drying.Purpose;
@@ -105,7 +106,7 @@ final class DryStartCommand implements Task {
         add(out, entered);
       }
     }
-    return number ? numbered(out) : out;
+    return number ? Dishes.numbered(out) : out;
   }
 
   private static void add(Map<String, String> out, String entered) {
@@ -118,19 +119,5 @@ final class DryStartCommand implements Task {
       throw new Problem.Refused(
           "Filter " + id + " was named twice.", "Nothing was recorded.", "Name each filter once.");
     }
-  }
-
-  private static Map<String, String> numbered(Map<String, String> dishes) {
-    Map<String, String> out = new LinkedHashMap<>();
-    int next = 1;
-    for (Map.Entry<String, String> one : dishes.entrySet()) {
-      String dish = one.getValue();
-      while (dish.isEmpty()) {
-        String free = Integer.toString(next++);
-        dish = dishes.containsValue(free) ? "" : free;
-      }
-      out.put(one.getKey(), dish);
-    }
-    return out;
   }
 }

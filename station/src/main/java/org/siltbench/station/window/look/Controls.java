@@ -51,6 +51,20 @@ public final class Controls {
     return label;
   }
 
+  /** Words in a table's cell; they are cut, never wrapped, and read whole by screen readers. */
+  public static Label cell(String words) {
+    Label label = new Label(words);
+    label.getStyleClass().add("cell");
+    return label;
+  }
+
+  /** A row of fields or buttons, set on one base line. */
+  public static HBox line(Node... nodes) {
+    HBox line = new HBox(nodes);
+    line.getStyleClass().add("line");
+    return line;
+  }
+
   /** An input with its caption above; the caption's mnemonic leads to it. */
   public static VBox field(Texts texts, String key, TextField input) {
     return captioned(texts, key, input);

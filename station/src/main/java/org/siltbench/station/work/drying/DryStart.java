@@ -2,7 +2,6 @@ package org.siltbench.station.work.drying;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,7 @@ import org.siltbench.station.bench.Bench;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.CycleState;
+import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
@@ -59,9 +59,9 @@ public record DryStart(
       List<String> warnings,
       Entry entry) {}
 
-  /** Records it. */
+  /** Records it; a cycle that is joined by none has its clock restarted, no more. */
   public Started record(Bench bench, MethodBook methods) {
-    if (dishes.isEmpty()) {
+    if (dishes.isEmpty() && joins.isEmpty()) {
       throw new Problem.WrongUse("No filter was named.", "Name them with --filters or --batch.");
     }
     Entry entry = bench.act(register -> List.of(draft(register, bench, methods))).get(0);
@@ -70,12 +70,12 @@ public record DryStart(
 
   private Draft draft(RegisterView register, Bench bench, MethodBook methods) {
     Map<String, Heated> all = new LinkedHashMap<>();
-    dishes.keySet().forEach(id -> all.put(id, admitted(register, methods, id)));
+    dishes.keySet().forEach(id -> all.put(id, admitted(register, methods, purpose, id)));
     Optional<CycleState> running = running(register);
     running.ifPresent(cycle -> joining(cycle, register, methods, all));
     heat.fault(all.values(), purpose).ifPresent(fault -> refuse(fault, BACK_IN_RANGE));
     Map<String, String> placed = placed(running);
-    requireOneEach(placed);
+    Dishes.requireOneEach(placed);
     String id = running.map(CycleState::id).orElse(DryCycles.next(register, bench.code()));
     return facts(id, placed, now(bench)).draft("dry.started");
   }
@@ -87,7 +87,20 @@ public record DryStart(
     throw new Problem.Refused(what, "Nothing was recorded.", next);
   }
 
-  private Heated admitted(RegisterView register, MethodBook methods, String id) {
+  /**
+   * A filter that may go into the oven now.
+   *
+   * @throws Problem.Refused if it is in one already, or its status or method does not allow it
+   */
+  public static FilterState admit(
+      RegisterView register, MethodBook methods, Purpose purpose, String id) {
+    Heated heated = admitted(register, methods, purpose, id);
+    purpose.range(heated.method());
+    return heated.state();
+  }
+
+  private static Heated admitted(
+      RegisterView register, MethodBook methods, Purpose purpose, String id) {
     FilterState state = Filters.require(register, id);
     state
         .openStay()
@@ -121,10 +134,8 @@ public record DryStart(
 
   private void joining(
       CycleState cycle, RegisterView register, MethodBook methods, Map<String, Heated> all) {
-    for (String id : cycle.inside()) {
-      FilterState state = Filters.require(register, id);
-      all.put(id, new Heated(state, methods.inForce(register, state.method())));
-    }
+    CyclePlan.heated(register, methods, cycle.inside())
+        .forEach(one -> all.put(one.state().id(), one));
   }
 
   private Map<String, String> placed(Optional<CycleState> running) {
@@ -141,19 +152,6 @@ public record DryStart(
                     }));
     out.putAll(dishes);
     return out;
-  }
-
-  private static void requireOneEach(Map<String, String> placed) {
-    Map<String, String> taken = new HashMap<>();
-    placed.forEach(
-        (id, dish) -> {
-          String other = dish.isEmpty() ? null : taken.putIfAbsent(dish, id);
-          if (other != null) {
-            refuse(
-                "Dish " + dish + " would hold " + other + " and " + id + '.',
-                "Give each filter a dish of its own.");
-          }
-        });
   }
 
   private OffsetDateTime now(Bench bench) {
@@ -186,17 +184,10 @@ public record DryStart(
 
   private Started started(Bench bench, MethodBook methods, Entry entry) {
     RegisterView register = bench.register();
-    String id = org.siltbench.station.life.Fields.of(entry).text("cycle");
-    CycleState cycle = DryCycles.require(register, id);
-    List<Heated> all = new ArrayList<>();
-    for (String filter : cycle.inside()) {
-      FilterState state = Filters.require(register, filter);
-      all.add(new Heated(state, methods.inForce(register, state.method())));
-    }
-    Times times = Times.of(all, purpose);
-    OffsetDateTime earliest = cycle.in().plus(times.dry());
-    List<Load> loads = Load.plan(List.copyOf(cycle.inside()), earliest, times);
-    return new Started(cycle, loads, earliest, warnings(cycle, all), entry);
+    CycleState cycle = DryCycles.require(register, Fields.of(entry).text("cycle"));
+    CyclePlan plan = CyclePlan.of(register, methods, cycle);
+    List<Heated> all = CyclePlan.heated(register, methods, cycle.inside());
+    return new Started(cycle, plan.loads(), plan.earliestOut(), warnings(cycle, all), entry);
   }
 
   private List<String> warnings(CycleState cycle, List<Heated> all) {

@@ -1,8 +1,6 @@
 package org.siltbench.station.work.postweigh;
 
-import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +19,7 @@ import org.siltbench.station.life.Stay;
 import org.siltbench.station.life.VerdictRule;
 import org.siltbench.station.life.Weighed;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.work.drying.Cooled;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.scan.BagScan;
 
@@ -34,7 +33,6 @@ import org.siltbench.station.work.scan.BagScan;
  */
 record Expected(FilterState state, Method method, Stay stay, String hint) {
 
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
   private static final String NOTHING = "Nothing was recorded for it.";
 
   /**
@@ -65,47 +63,8 @@ record Expected(FilterState state, Method method, Stay stay, String hint) {
     }
     String hint = bag.compare(state);
     Life.require(id, state.status(), repeat ? Act.REPEAT : Act.POST_WEIGH, state.role());
-    Stay stay = dried(state);
-    requireCooled(id, stay, now);
+    Stay stay = Cooled.require(state, now, NOTHING);
     return new Expected(state, methods.inForce(register, state.method()), stay, hint);
-  }
-
-  private static Stay dried(FilterState state) {
-    Optional<Stay> last = state.lastStay();
-    if (last.isEmpty()) {
-      throw new Problem.Refused(
-          "Filter " + state.id() + " has not been dried.", NOTHING, "Dry it first.");
-    }
-    Stay stay = last.get();
-    if (stay.open()) {
-      throw new Problem.Refused(
-          "Filter " + state.id() + " is still in drying cycle " + stay.cycle() + '.',
-          NOTHING,
-          "End the cycle when it leaves the oven, let it cool, then weigh.");
-    }
-    return stay;
-  }
-
-  private static void requireCooled(String id, Stay stay, OffsetDateTime now) {
-    OffsetDateTime cooled = stay.cooledUntil().orElse(now);
-    if (now.isBefore(cooled)) {
-      long minutes = Duration.between(now, cooled).plusSeconds(59).toMinutes();
-      throw new Problem.Refused(
-          "Filter " + id + " is still cooling: " + minutes + " min are left.",
-          NOTHING,
-          "Leave it in the desiccator until " + cooled.format(CLOCK) + '.');
-    }
-    OffsetDateTime useful = stay.usefulUntil().orElse(now);
-    if (now.isAfter(useful)) {
-      throw new Problem.Refused(
-          "Filter "
-              + id
-              + " has gone stale: it should have been weighed by "
-              + useful.format(CLOCK)
-              + '.',
-          NOTHING,
-          "Dry it again, let it cool, then weigh.");
-    }
   }
 
   /** The verdict with one more mass, read in steps of the given size. */

@@ -1,0 +1,34 @@
+package org.siltbench.station.work.paper;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.OpenLab;
+
+/** Where papers go that nobody named a file for: the folder {@code papers} of the lab. */
+public final class PaperFolder {
+
+  private PaperFolder() {}
+
+  /**
+   * Draws a paper into it, in place of an older one of the same name.
+   *
+   * @return the file
+   */
+  public static Path write(OpenLab lab, String name, PaperFile.Drawing drawing) {
+    Path folder = lab.folder().resolve("papers");
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The folder " + folder + " could not be made: " + e.getMessage() + '.',
+          "The ledger is not touched by this.",
+          "Check the rights of the lab's folder.",
+          e);
+    }
+    Path file = folder.resolve(name.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
+    PaperFile.write(file, drawing);
+    return file;
+  }
+}
