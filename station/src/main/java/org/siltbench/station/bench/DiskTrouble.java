@@ -26,16 +26,13 @@ final class DiskTrouble {
         e);
   }
 
-  static Problem.Outside writing(int done, int wanted, boolean known, IOException e) {
+  static Problem.Outside writing(boolean known, IOException e) {
     String what =
         isFull(e) ? "The disk is full." : "The disk failed while writing: " + e.getMessage() + ".";
     String safe =
-        !known
-            ? "It is not certain whether the last entry was recorded. Everything before it is safe."
-            : done == 0
-                ? "This was not recorded. Everything recorded before is safe."
-                : "%d of %d entries were recorded. Everything recorded before is safe."
-                    .formatted(done, wanted);
+        known
+            ? "This was not recorded. Everything recorded before is safe."
+            : "It is not certain whether this was recorded. Everything before it is safe.";
     String next =
         isFull(e)
             ? "Make room on the disk, then do it again."

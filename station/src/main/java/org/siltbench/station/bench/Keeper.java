@@ -170,9 +170,9 @@ final class Keeper implements AutoCloseable {
     }
   }
 
-  /** An entry was written and forced here; it is applied when there is time. */
-  void written(Line line) {
-    pending.add(line);
+  /** Entries were written and forced here; they are applied when there is time. */
+  void written(List<Line> lines) {
+    pending.addAll(lines);
   }
 
   /** Applies what was written. The ledger is safe already, so a failure here only costs time. */

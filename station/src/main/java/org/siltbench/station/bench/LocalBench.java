@@ -19,7 +19,6 @@ import org.siltbench.station.ledger.EntryRef;
 import org.siltbench.station.ledger.Kinds;
 import org.siltbench.station.ledger.LabLock;
 import org.siltbench.station.ledger.LedgerFile;
-import org.siltbench.station.ledger.Line;
 import org.siltbench.station.ledger.LineText;
 import org.siltbench.station.ledger.Position;
 import org.siltbench.station.register.Register;
@@ -164,7 +163,7 @@ final class LocalBench implements OpenLab {
             return written;
           });
     } catch (IOException e) {
-      throw DiskTrouble.writing(written.size(), drafts.size(), recovered(), e);
+      throw DiskTrouble.writing(recovered(), e);
     }
   }
 
@@ -208,7 +207,7 @@ final class LocalBench implements OpenLab {
           try {
             return guard.locked(() -> new Reception(code, ledgers, keeper).take(bench, lines));
           } catch (IOException e) {
-            throw DiskTrouble.writing(0, lines.size(), true, e);
+            throw DiskTrouble.writing(true, e);
           }
         });
   }
@@ -250,7 +249,7 @@ final class LocalBench implements OpenLab {
                   return true;
                 });
           } catch (IOException e) {
-            throw DiskTrouble.writing(0, 1, true, e);
+            throw DiskTrouble.writing(true, e);
           }
         });
   }
@@ -282,14 +281,15 @@ final class LocalBench implements OpenLab {
     }
   }
 
+  /** The entries of one act reach the disk together, or none of them does. */
   private void write(List<Draft> drafts, List<Entry> written) throws IOException {
+    LedgerFile own = ledgers.own();
+    List<Entry> act = new ArrayList<>(drafts.size());
     for (Draft draft : drafts) {
-      LedgerFile own = ledgers.own();
-      Entry entry = stamped(draft, own.position().seq() + 1);
-      Line line = own.append(entry);
-      keeper.written(line);
-      written.add(line.entry());
+      act.add(stamped(draft, own.position().seq() + 1 + act.size()));
     }
+    keeper.written(own.append(act));
+    written.addAll(act);
   }
 
   private Entry stamped(Draft draft, long seq) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.siltbench.station.ledger.ActPart;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.EntryRef;
 import org.siltbench.station.ledger.Hlc;
@@ -106,11 +107,14 @@ public final class FaultRun {
       throw new AssertionError("an acknowledged entry cannot be read again");
     }
     disk.rates(new FaultyDisk.Rates(0, 0, 0, cut));
-    List<String> sums = new ArrayList<>();
-    for (Line line : file.readOn(Integer.MAX_VALUE)) {
-      sums.add(line.sum());
+    List<Line> lines = file.readOn(Integer.MAX_VALUE);
+    if (!lines.isEmpty()) {
+      ActPart last = lines.get(lines.size() - 1).part();
+      if (last.place() != last.of()) {
+        throw new AssertionError("an act was kept in part: " + last);
+      }
     }
-    check(sums, (int) from.seq(), file.position());
+    check(lines.stream().map(Line::sum).toList(), (int) from.seq(), file.position());
     known = file.position();
     return file;
   }
@@ -129,8 +133,7 @@ public final class FaultRun {
 
   private void append(LedgerFile file) {
     try {
-      Line line = file.append(entry(file.position().seq() + 1));
-      acknowledged.add(line.sum());
+      file.append(act(file.position().seq() + 1)).forEach(line -> acknowledged.add(line.sum()));
       known = file.position();
     } catch (IOException e) {
       failedWrites++;
@@ -147,6 +150,16 @@ public final class FaultRun {
         failedRecoveries++;
       }
     }
+  }
+
+  /** One entry, or several that belong together. */
+  private List<Entry> act(long first) {
+    List<Entry> act = new ArrayList<>();
+    int size = random.nextBoolean() ? 1 : 2 + random.nextInt(4);
+    for (long seq = first; seq < first + size; seq++) {
+      act.add(entry(seq));
+    }
+    return act;
   }
 
   private Entry entry(long seq) {

@@ -46,6 +46,11 @@ public final class Json {
     return new JsonWriting(false).text(value);
   }
 
+  /** The same, at the end of a text. */
+  public static void write(@Nullable Object value, StringBuilder text) {
+    new JsonWriting(false, text).value(value);
+  }
+
   /** Writes a value in one line, members sorted by name at every level. */
   public static String canonical(@Nullable Object value) {
     return new JsonWriting(true).text(value);

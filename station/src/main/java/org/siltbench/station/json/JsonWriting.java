@@ -10,10 +10,15 @@ import org.jspecify.annotations.Nullable;
 final class JsonWriting {
 
   private final boolean sorted;
-  private final StringBuilder out = new StringBuilder(256);
+  private final StringBuilder out;
 
   JsonWriting(boolean sorted) {
+    this(sorted, new StringBuilder(256));
+  }
+
+  JsonWriting(boolean sorted, StringBuilder out) {
     this.sorted = sorted;
+    this.out = out;
   }
 
   String text(@Nullable Object value) {
@@ -21,7 +26,7 @@ final class JsonWriting {
     return out.toString();
   }
 
-  private void value(@Nullable Object value) {
+  void value(@Nullable Object value) {
     if (value instanceof String string) {
       string(string);
     } else if (value instanceof Map<?, ?> map) {
@@ -70,17 +75,17 @@ final class JsonWriting {
 
   private void string(String text) {
     out.append('"');
+    int done = 0;
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c == '"' || c == '\\') {
-        out.append('\\').append(c);
-      } else if (isPrintable(text, i)) {
-        out.append(c);
-      } else {
+      boolean plain = c >= ' ' && c < 0x7f && c != '"' && c != '\\';
+      if (!plain && !(c > 0x7f && isPrintable(text, i))) {
+        out.append(text, done, i);
+        done = i + 1;
         escape(c);
       }
     }
-    out.append('"');
+    out.append(text, done, text.length()).append('"');
   }
 
   /** Half a surrogate pair cannot be written in UTF-8, so it is escaped as well. */
@@ -97,6 +102,8 @@ final class JsonWriting {
 
   private void escape(char c) {
     switch (c) {
+      case '"' -> out.append("\\\"");
+      case '\\' -> out.append("\\\\");
       case '\n' -> out.append("\\n");
       case '\r' -> out.append("\\r");
       case '\t' -> out.append("\\t");

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.station.Problem;
 
 /**
  * One ledger file, read on from a known position and appended to. All calls come from one thread
@@ -23,7 +24,10 @@ public final class LedgerFile implements Closeable {
   private final Consumer<String> notes;
   private Disk.File file;
   private Position position;
+  private Position actStart;
+  private ActPart part = ActPart.ALONE;
   private boolean unsure;
+  private boolean clean;
   private boolean gap;
 
   /**
@@ -39,6 +43,7 @@ public final class LedgerFile implements Closeable {
     this.path = path;
     this.notes = notes;
     this.position = known;
+    this.actStart = known;
     this.file = disk.open(path);
   }
 
@@ -73,6 +78,7 @@ public final class LedgerFile implements Closeable {
   /** Goes back to the start, to read everything again. */
   public void rewind() {
     position = Position.start(position.bench()).past(0, position.trouble());
+    part = ActPart.ALONE;
     gap = false;
   }
 
@@ -92,8 +98,9 @@ public final class LedgerFile implements Closeable {
   }
 
   /**
-   * Reads on, at most so many lines, and mends the end where a power cut left it torn: a whole
-   * entry gets its newline, anything else is set aside into a file beside.
+   * Reads on, at most so many lines and then to the end of their act, and mends the end where a
+   * power cut left it torn: a whole entry gets its newline, anything else is set aside into a file
+   * beside, and with it the lines of the same act that are whole.
    */
   public List<Line> readOn(int atMost) throws IOException {
     List<Line> lines = new ArrayList<>();
@@ -101,30 +108,56 @@ public final class LedgerFile implements Closeable {
       block("lines that were known are missing at the end of " + path.getFileName());
       return lines;
     }
+    actStart = position;
     Pieces pieces = new Pieces(file, position.end());
     Pieces.@Nullable Piece piece = pieces.next();
-    while (piece != null) {
-      Pieces.@Nullable Piece next = pieces.next();
-      boolean whole = take(piece, next == null, lines);
-      piece = whole && lines.size() < atMost ? next : null;
+    boolean more = true;
+    while (piece != null && more) {
+      more = take(piece, lines) && (lines.size() < atMost || inAct());
+      piece = more && piece.ended() ? pieces.next() : null;
+    }
+    if (inAct() && more) {
+      setAside(actStart.end());
+    }
+    while (!lines.isEmpty() && lines.get(lines.size() - 1).end() > position.end()) {
+      lines.remove(lines.size() - 1);
     }
     if (!mirror && !lines.isEmpty() && file.size() == position.end()) {
-      makeSure(lines.get(lines.size() - 1));
+      makeSure(lines);
     }
     return lines;
   }
 
   /**
-   * Whoever wrote the newest line may have failed to force it; then the system shows it although it
-   * may never reach the disk. Nothing is written after a line before that line is sure.
+   * Changes the size in any case, since a system may have forgotten a change it failed to force.
    */
-  private void makeSure(Line newest) throws IOException {
-    file.writeAll(file.bytes(newest.at(), newest.length() + 1), newest.at());
+  private void cutAgain() throws IOException {
+    if (file.size() == position.end()) {
+      file.writeAll(new byte[1], position.end());
+    }
+    file.truncate(position.end());
+    file.force();
+  }
+
+  private boolean inAct() {
+    return !mirror && actStart.seq() != position.seq();
+  }
+
+  /**
+   * Whoever wrote the newest act may have failed to force it; then the system shows it although it
+   * may never reach the disk. Nothing is written after an act before that act is sure.
+   */
+  private void makeSure(List<Line> lines) throws IOException {
+    Line newest = lines.get(lines.size() - 1);
+    long from = lines.get(Math.max(0, lines.size() - newest.part().place())).at();
+    for (long at = from; at < newest.end(); at += CHUNK) {
+      file.writeAll(file.bytes(at, (int) Math.min(CHUNK, newest.end() - at)), at);
+    }
     file.force();
   }
 
   /** False if the rest was set aside. */
-  private boolean take(Pieces.Piece piece, boolean last, List<Line> lines) throws IOException {
+  private boolean take(Pieces.Piece piece, List<Line> lines) throws IOException {
     try {
       Line line = LineText.read(piece.entry(), piece.at());
       checkPlace(line);
@@ -134,16 +167,18 @@ public final class LedgerFile implements Closeable {
         file.force();
       }
       position = position.after(line);
+      actStart = mirror || gap || line.part().isLast() ? position : actStart;
+      part = line.part();
       gap = false;
       lines.add(line);
       return true;
     } catch (BadLine e) {
-      boolean torn = last && piece.torn();
-      if (!e.newer() && (mirror || torn)) {
-        setAside(piece.at());
+      if (!e.newer() && (mirror || Tail.torn(file, piece))) {
+        setAside(mirror ? piece.at() : actStart.end());
         return false;
       }
       position = position.past(piece.end(), trouble(piece, e));
+      actStart = position;
       gap = true;
       return true;
     }
@@ -164,6 +199,9 @@ public final class LedgerFile implements Closeable {
     if (!follows && !afterGap) {
       throw BadLine.damaged("it does not follow the line before");
     }
+    if (!mirror && !gap && !line.part().follows(part)) {
+      throw BadLine.damaged("it is no part of the act of the line before");
+    }
   }
 
   private void setAside(long from) throws IOException {
@@ -177,6 +215,10 @@ public final class LedgerFile implements Closeable {
     }
     file.truncate(from);
     file.force();
+    if (!mirror) {
+      position = actStart;
+      part = ActPart.ALONE;
+    }
     notes.accept(asideNote(aside));
   }
 
@@ -200,23 +242,76 @@ public final class LedgerFile implements Closeable {
   }
 
   /**
-   * Writes one entry and forces it. After a failure nothing may be written until {@link #recover}
-   * has found the end again.
+   * Writes the entries of one act together and forces them. After a failure nothing may be written
+   * until {@link #recover} has found the end again.
    */
-  public Line append(Entry entry) throws IOException {
+  public List<Line> append(List<Entry> act) throws IOException {
     if (unsure) {
       throw new IOException("the end of the ledger is not known after a failed write");
     }
-    byte[] text = LineText.write(entry, position.sum());
-    byte[] bytes = Arrays.copyOf(text, text.length + 1);
-    bytes[text.length] = '\n';
+    List<Line> lines = new ArrayList<>(act.size());
+    byte[] bytes = text(act, lines);
     unsure = true;
+    cleanEnd();
     file.writeAll(bytes, position.end());
     file.force();
     unsure = false;
-    Line line = new Line(entry, position.end(), text.length, position.sum(), LineText.sumOf(text));
-    position = position.after(line);
-    return line;
+    for (Line line : lines) {
+      position = position.after(line);
+    }
+    part = ActPart.ALONE;
+    return lines;
+  }
+
+  /**
+   * Once, before the first act: whoever wrote here before may have cut off a failed act without
+   * success. Then the system shows the shorter file, while on the disk that act still follows.
+   */
+  private void cleanEnd() throws IOException {
+    if (!clean) {
+      cutAgain();
+      clean = true;
+    }
+  }
+
+  private byte[] text(List<Entry> act, List<Line> lines) {
+    if (act.size() > LineText.MAX_ACT) {
+      throw tooMuch(act.size() + " entries");
+    }
+    byte[][] texts = new byte[act.size()][];
+    String prev = position.sum();
+    long at = position.end();
+    for (int i = 0; i < texts.length; i++) {
+      ActPart place = new ActPart(i + 1, texts.length);
+      byte[] text = LineText.write(act.get(i), place, prev);
+      Line line = new Line(act.get(i), at, text.length, prev, LineText.sumOf(text), place);
+      if (text.length > LineText.MAX_BYTES) {
+        throw tooMuch("an entry of " + text.length + " bytes");
+      }
+      texts[i] = text;
+      lines.add(line);
+      prev = line.sum();
+      at = line.end();
+    }
+    return joined(texts, (int) (at - position.end()));
+  }
+
+  private static Problem.Refused tooMuch(String what) {
+    return new Problem.Refused(
+        "This is too much for one act: " + what + ".",
+        "Nothing was recorded of it; everything recorded before is safe.",
+        "Do it in smaller parts.");
+  }
+
+  private static byte[] joined(byte[][] texts, int length) {
+    byte[] bytes = new byte[length];
+    int at = 0;
+    for (byte[] text : texts) {
+      System.arraycopy(text, 0, bytes, at, text.length);
+      at += text.length;
+      bytes[at++] = '\n';
+    }
+    return bytes;
   }
 
   /** Appends lines of another bench as they are; {@link #readOn} then reads and checks them. */
@@ -234,17 +329,12 @@ public final class LedgerFile implements Closeable {
 
   /**
    * After a failed write or force: opens the file anew, takes away what was never acknowledged,
-   * forces, and reads the last acknowledged line again. The size is always changed, since a system
-   * may have forgotten a change that it failed to force before.
+   * forces, and reads the last acknowledged line again.
    */
   public void recover() throws IOException {
     file.close();
     file = disk.open(path);
-    if (file.size() == position.end()) {
-      file.writeAll(new byte[1], position.end());
-    }
-    file.truncate(position.end());
-    file.force();
+    cutAgain();
     if (!fitsPosition()) {
       block("the last entry of " + path.getFileName() + " cannot be read again");
     }

@@ -8,8 +8,9 @@ package org.siltbench.station.ledger;
  * @param length bytes without the newline
  * @param prev the hash of the line before
  * @param sum its own hash
+ * @param part which line of its act it is
  */
-public record Line(Entry entry, long at, int length, String prev, String sum) {
+public record Line(Entry entry, long at, int length, String prev, String sum, ActPart part) {
 
   /** The offset after its newline. */
   public long end() {

@@ -28,6 +28,9 @@ public final class LineText {
   /** The longest line, in bytes. */
   public static final int MAX_BYTES = 4 << 20;
 
+  /** The most lines of one act. */
+  public static final int MAX_ACT = 100_000;
+
   /** What stands for the hash before the first line. */
   public static final String NO_HASH = "0".repeat(64);
 
@@ -43,22 +46,34 @@ public final class LineText {
 
   private LineText() {}
 
-  /** The line for an entry, without its newline. */
+  /** The line for an entry that is an act of its own, without its newline. */
   public static byte[] write(Entry entry, String prev) {
-    Map<String, @Nullable Object> outer = new LinkedHashMap<>();
-    outer.put("v", (long) entry.v());
-    outer.put("bench", entry.ref().bench());
-    outer.put("seq", entry.ref().seq());
-    outer.put("at", ISO_OFFSET_DATE_TIME.format(entry.at()));
-    outer.put("hlc", List.of(entry.hlc().millis(), (long) entry.hlc().counter()));
-    outer.put("by", entry.by());
-    outer.put("kind", entry.kind());
-    outer.put("kv", (long) entry.kv());
-    outer.put("must", entry.must());
-    outer.put("data", entry.data());
-    outer.put("prev", prev);
-    String text = Json.write(outer);
-    byte[] hashed = text.substring(0, text.length() - 1).getBytes(StandardCharsets.UTF_8);
+    return write(entry, ActPart.ALONE, prev);
+  }
+
+  /** The line for an entry, without its newline. */
+  public static byte[] write(Entry entry, ActPart part, String prev) {
+    StringBuilder text = new StringBuilder(1024);
+    text.append("{\"v\":").append(entry.v()).append(",\"bench\":");
+    Json.write(entry.ref().bench(), text);
+    text.append(",\"seq\":").append(entry.ref().seq()).append(",\"at\":\"");
+    ISO_OFFSET_DATE_TIME.formatTo(entry.at(), text);
+    text.append("\",\"hlc\":[").append(entry.hlc().millis()).append(',');
+    text.append(entry.hlc().counter()).append("],\"by\":");
+    Json.write(entry.by(), text);
+    text.append(",\"kind\":");
+    Json.write(entry.kind(), text);
+    text.append(",\"kv\":").append(entry.kv()).append(",\"must\":").append(entry.must());
+    if (part.of() > 1) {
+      text.append(",\"act\":[").append(part.place()).append(',').append(part.of()).append(']');
+    }
+    text.append(",\"data\":");
+    Json.write(entry.data(), text);
+    text.append(",\"prev\":\"").append(prev).append('"');
+    return summed(text.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static byte[] summed(byte[] hashed) {
     byte[] line = Arrays.copyOf(hashed, hashed.length + TAIL);
     System.arraycopy(SUM, 0, line, hashed.length, SUM.length);
     byte[] hex = sha256(hashed, 0, hashed.length).getBytes(StandardCharsets.US_ASCII);
@@ -104,11 +119,32 @@ public final class LineText {
     if (version instanceof Long v && v > VERSION) {
       throw BadLine.newer(v);
     }
+    ActPart part = part(outer);
     if (!NAMES.equals(new ArrayList<>(outer.keySet()))) {
       throw BadLine.damaged("its fields are not those of an entry");
     }
     Entry entry = entry(outer);
-    return new Line(entry, at, line.length, hash(text(outer, "prev")), sum);
+    return new Line(entry, at, line.length, hash(text(outer, "prev")), sum, part);
+  }
+
+  /** Takes the field act out, which stands before data where an act has several lines. */
+  private static ActPart part(Map<String, @Nullable Object> outer) throws BadLine {
+    if (!outer.containsKey("act")) {
+      return ActPart.ALONE;
+    }
+    boolean inPlace = new ArrayList<>(outer.keySet()).indexOf("act") == NAMES.indexOf("data");
+    if (outer.remove("act") instanceof List<?> pair
+        && inPlace
+        && pair.size() == 2
+        && pair.get(0) instanceof Long place
+        && pair.get(1) instanceof Long of
+        && of > 1
+        && of <= MAX_ACT
+        && place >= 1
+        && place <= of) {
+      return new ActPart(place.intValue(), of.intValue());
+    }
+    throw BadLine.damaged("its place in its act is not [line, lines]");
   }
 
   private static Map<String, @Nullable Object> outer(byte[] line) throws BadLine {

@@ -66,7 +66,7 @@ final class Pieces {
     }
 
     /** Unwritten bytes are zeros: from the start on, or more than one together. */
-    private boolean hasHole() {
+    boolean hasHole() {
       for (int i = 0; i < bytes.length - 1; i++) {
         if (bytes[i] == 0 && (i == 0 || bytes[i + 1] == 0)) {
           return true;

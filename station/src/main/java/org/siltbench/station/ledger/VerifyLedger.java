@@ -26,7 +26,7 @@ public final class VerifyLedger {
    * @param entries whole entries
    * @param seq place of the newest whole entry
    * @param head its hash
-   * @param torn the last line was cut short while it was written; it was never acknowledged
+   * @param torn the last act was cut short while it was written; it was never acknowledged
    */
   public record Checked(
       String bench, long entries, long seq, String head, boolean torn, List<Finding> problems) {}
@@ -53,9 +53,8 @@ public final class VerifyLedger {
       Pieces pieces = new Pieces(file, 0);
       Pieces.@Nullable Piece piece = pieces.next();
       while (piece != null) {
-        Pieces.@Nullable Piece next = pieces.next();
-        verify.check(piece, next == null);
-        piece = next;
+        verify.check(piece, file);
+        piece = verify.torn ? null : pieces.next();
       }
     }
     return verify.checked();
@@ -63,13 +62,14 @@ public final class VerifyLedger {
 
   private Checked checked() {
     Line newest = before;
+    torn = torn || (newest != null && unreadable == 0 && !newest.part().isLast());
     return newest == null
         ? new Checked(bench, entries, 0, LineText.NO_HASH, torn, List.copyOf(problems))
         : new Checked(
             bench, entries, newest.entry().ref().seq(), newest.sum(), torn, List.copyOf(problems));
   }
 
-  private void check(Pieces.Piece piece, boolean last) {
+  private void check(Pieces.Piece piece, Disk.File file) throws IOException {
     number++;
     try {
       Line line = LineText.read(piece.entry(), piece.at());
@@ -79,7 +79,7 @@ public final class VerifyLedger {
       entries++;
       visitor.accept(line);
     } catch (BadLine e) {
-      if (last && !e.newer() && piece.torn()) {
+      if (!e.newer() && Tail.torn(file, piece)) {
         torn = true;
       } else {
         find(expected(), "the line is damaged: " + e.getMessage());
@@ -108,6 +108,8 @@ public final class VerifyLedger {
       find(ref.seq(), "it does not follow the line before: one of the two was changed");
     } else if (before != null && line.entry().hlc().compareTo(before.entry().hlc()) <= 0) {
       find(ref.seq(), "its clock value is not past that of the line before");
+    } else if (!line.part().follows(before == null ? ActPart.ALONE : before.part())) {
+      find(ref.seq(), "it is no part of the act of the line before");
     }
   }
 
