@@ -6,16 +6,12 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.work.Spans;
 
 /** Reads times and durations as people give them. */
 public final class Times {
-
-  private static final Pattern SPAN = Pattern.compile("(\\d{1,6})\\s*(s|m|min|h|d)");
 
   private Times() {}
 
@@ -55,17 +51,6 @@ public final class Times {
 
   /** A span: {@code 30s}, {@code 15m}, {@code 6h}, {@code 2d}. */
   public static Duration span(String text) {
-    Matcher span = SPAN.matcher(text.strip().toLowerCase(Locale.ROOT));
-    if (!span.matches()) {
-      throw new Problem.WrongUse(
-          "\"" + text + "\" is no span of time.", "Write 30s, 15m, 6h or 2d.");
-    }
-    long count = Long.parseLong(span.group(1));
-    return switch (span.group(2)) {
-      case "s" -> Duration.ofSeconds(count);
-      case "h" -> Duration.ofHours(count);
-      case "d" -> Duration.ofDays(count);
-      default -> Duration.ofMinutes(count);
-    };
+    return Spans.parse(text);
   }
 }

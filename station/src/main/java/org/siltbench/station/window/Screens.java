@@ -2,6 +2,7 @@ package org.siltbench.station.window;
 
 import java.util.List;
 import javafx.scene.input.KeyCode;
+import org.siltbench.station.window.results.ResultsScreen;
 import org.siltbench.station.window.shell.ScreenEntry;
 import org.siltbench.station.window.today.TodayScreen;
 
@@ -11,6 +12,8 @@ final class Screens {
   private Screens() {}
 
   static List<ScreenEntry> all() {
-    return List.of(ScreenEntry.on(KeyCode.F2, "today", TodayScreen::new));
+    return List.of(
+        ScreenEntry.on(KeyCode.F2, "today", TodayScreen::new),
+        ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new));
   }
 }

@@ -24,6 +24,7 @@ import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
 import org.siltbench.station.bench.LabFolder;
@@ -145,16 +146,24 @@ public final class RobotWindow implements AutoCloseable {
 
   /** A node by its id. */
   public Node node(String id) {
-    Node node = scene().getRoot().lookup('#' + id);
+    Node node = find(id);
     if (node == null) {
       throw new AssertionError("no node " + id);
     }
     return node;
   }
 
+  /** By comparing, since a selector would take a dot in an ID for a style class. */
+  private @Nullable Node find(String id) {
+    return scene().getRoot().lookupAll("*").stream()
+        .filter(node -> id.equals(node.getId()))
+        .findFirst()
+        .orElse(null);
+  }
+
   /** The text of a label or button by its id; empty if it is not there. */
   public String text(String id) {
-    Node node = scene().getRoot().lookup('#' + id);
+    Node node = find(id);
     return node instanceof Labeled labeled ? labeled.getText() : "";
   }
 

@@ -61,9 +61,13 @@ class WindowTextsTest {
     assertEquals(List.of(), unused);
   }
 
-  /** In use as it is, or as a prefix that ends with a dot, to which a word is added. */
+  /**
+   * In use as it is, or as a prefix that ends with a dot, to which a word is added; the heads of a
+   * grid are named by their word alone.
+   */
   private static boolean inUse(String key, String code) {
-    if (code.contains('"' + key + '"')) {
+    String word = key.startsWith("column.") ? key.substring("column.".length()) : key;
+    if (code.contains('"' + word + '"')) {
       return true;
     }
     int dot = key.lastIndexOf('.');

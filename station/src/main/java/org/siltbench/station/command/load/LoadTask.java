@@ -8,14 +8,13 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.load.LogBase;
-import org.siltbench.calc.method.UncertaintyInputs;
 import org.siltbench.labels.Imprint;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
-import org.siltbench.station.work.batch.Batches;
+import org.siltbench.station.work.load.BatchLoad;
 import org.siltbench.station.work.load.Flow;
 import org.siltbench.station.work.load.LoadDocument;
 import org.siltbench.station.work.load.LoadFiles;
@@ -24,7 +23,6 @@ import org.siltbench.station.work.load.LoadUnit;
 import org.siltbench.station.work.load.Loads;
 import org.siltbench.station.work.load.Samples;
 import org.siltbench.station.work.paper.Imprints;
-import org.siltbench.station.work.results.BatchResults;
 import picocli.CommandLine.Option;
 
 /** {@code load}. */
@@ -100,21 +98,16 @@ final class LoadTask implements Task {
           "A load needs concentrations from one place.", "Give either --batch or --samples.");
     }
     LoadUnit unit = LoadUnit.of(units);
-    Flow flow = Flow.read(discharge, session.clock());
     Path table = samples;
-    Loads loads;
-    Imprint imprint = null;
     if (table != null) {
-      loads = Loads.of(question(session, 0), flow, Samples.read(table, session.clock()));
+      Flow flow = Flow.read(discharge, session.clock());
+      LoadQuestion question = asked(session).question(0);
+      tell(session, Loads.of(question, flow, Samples.read(table, session.clock())), unit, null);
     } else {
       Bench bench = session.existingBench();
-      BatchResults results =
-          BatchResults.of(bench, session.methods(), Batches.require(bench.register(), name()));
-      double common = common(results.method().uncertainty());
-      loads = Loads.of(question(session, common), flow, Samples.of(results));
-      imprint = Imprints.of(bench);
+      Loads loads = asked(session).of(bench, session.methods(), name(), discharge);
+      tell(session, loads, unit, Imprints.of(bench));
     }
-    tell(session, loads, unit, imprint);
     return 0;
   }
 
@@ -122,19 +115,14 @@ final class LoadTask implements Task {
     return batch == null ? "" : batch;
   }
 
-  private static double common(UncertaintyInputs u) {
-    return Math.hypot(u.volumeCalibrationPct(), u.volumeTemperaturePct()) / 100;
-  }
-
-  private LoadQuestion question(Session session, double common) {
-    Double stated = shared;
-    return new LoadQuestion(
+  private BatchLoad asked(Session session) {
+    return new BatchLoad(
         site,
         moment(session, from),
         moment(session, to),
         step(flowStep),
         step(sampleStep),
-        stated == null ? common : stated / 100,
+        shared == null ? null : (Double) (shared / 100),
         base());
   }
 

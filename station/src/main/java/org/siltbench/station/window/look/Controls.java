@@ -88,7 +88,8 @@ public final class Controls {
     HBox chip = new HBox(shape.node(), label);
     chip.getStyleClass().addAll("chip", tone.style());
     chip.setAccessibleText(word);
-    chip.setMaxWidth(Region.USE_PREF_SIZE);
+    chip.setMinWidth(Region.USE_PREF_SIZE);
+    chip.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     return chip;
   }
 

@@ -21,7 +21,6 @@ import org.siltbench.labels.chart.Mark;
 public final class PngChart {
 
   private static final double DOTS_PER_MM = 10;
-  private static final double MM_PER_POINT = 25.4 / 72;
 
   private final Graphics2D ink;
 
@@ -113,7 +112,8 @@ public final class PngChart {
   private void words(Mark.Words words) {
     ink.setColor(Color.BLACK);
     ink.setFont(
-        new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont((float) (words.size() * MM_PER_POINT)));
+        new Font(Font.SANS_SERIF, Font.PLAIN, 1)
+            .deriveFont((float) (words.size() * Strokes.MM_PER_POINT)));
     double wide =
         ink.getFont().getStringBounds(words.text(), ink.getFontRenderContext()).getWidth();
     double left =

@@ -7,8 +7,6 @@ import org.siltbench.labels.chart.Mark;
 /** Marks as an SVG picture in millimetres. The same marks give the same text. */
 public final class SvgChart {
 
-  private static final double MM_PER_POINT = 25.4 / 72;
-
   private final StringBuilder out = new StringBuilder();
 
   private SvgChart() {}
@@ -108,7 +106,7 @@ public final class SvgChart {
     out.append("<text")
         .append(attribute("x", mm(words.x())))
         .append(attribute("y", mm(words.y())))
-        .append(attribute("font-size", mm(words.size() * MM_PER_POINT)))
+        .append(attribute("font-size", mm(words.size() * Strokes.MM_PER_POINT)))
         .append(attribute("text-anchor", anchor))
         .append('>')
         .append(escaped(words.text()))

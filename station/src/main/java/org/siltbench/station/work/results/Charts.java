@@ -15,15 +15,15 @@ import org.siltbench.labels.chart.TimeChart;
 import org.siltbench.station.life.BalanceState.Check;
 import org.siltbench.station.work.results.BatchResults.FilterResult;
 
-/** The pictures of a batch. */
-final class Charts {
+/** The pictures of a batch: the same marks on paper and on the screen. */
+public final class Charts {
 
   private static final int ENOUGH_FOR_LIMITS = 8;
 
   private Charts() {}
 
   /** Concentration over time, one series a site; null where no sample has both. */
-  static @Nullable TimeChart concentration(BatchResults results) {
+  public static @Nullable TimeChart concentration(BatchResults results) {
     Map<String, Map<String, TimeChart.Point>> sites = new LinkedHashMap<>();
     for (FilterResult row : results.rows()) {
       point(row)
@@ -62,7 +62,7 @@ final class Charts {
   }
 
   /** The control chart of a balance's checks; null without checks. */
-  static @Nullable ControlChart checks(List<Check> checks) {
+  public static @Nullable ControlChart checks(List<Check> checks) {
     List<ControlChart.Point> points = new ArrayList<>();
     double limit = 0;
     for (Check check : checks) {
