@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -69,6 +70,15 @@ public final class Table implements AutoCloseable, Iterator<Row> {
     } catch (NoSuchFileException e) {
       throw new Problem.WrongUse("There is no file " + file + '.', "Check its name.");
     }
+  }
+
+  /**
+   * A table that is in memory.
+   *
+   * @param file what messages call it
+   */
+  public static Table of(Path file, String text) throws IOException {
+    return open(file, new BufferedReader(new StringReader(text), SNIFF));
   }
 
   private static Table open(Path file, BufferedReader text) throws IOException {

@@ -9,6 +9,7 @@ import org.siltbench.station.command.Session;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.SampleRecord;
+import org.siltbench.station.work.exchange.Preview;
 import org.siltbench.station.work.receipt.Reconciliation;
 
 /** What came back, in words and as JSON. */
@@ -16,8 +17,10 @@ final class ReceiptText {
 
   private final Session session;
   private final boolean look;
+  private final @Nullable Preview preview;
 
-  ReceiptText(Session session, boolean look) {
+  ReceiptText(Session session, boolean look, @Nullable Preview preview) {
+    this.preview = preview;
     this.session = session;
     this.look = look;
   }
@@ -87,6 +90,9 @@ final class ReceiptText {
       if (entry.kind().equals("sample.received")) {
         received.add(received(entry));
       }
+    }
+    if (preview != null) {
+      document.put("import", ImportText.document(preview));
     }
     document.put("received", received);
     document.put("already", found.already());

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,6 +12,9 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
+import org.siltbench.station.work.exchange.Answers;
+import org.siltbench.station.work.exchange.FieldImport;
+import org.siltbench.station.work.exchange.Preview;
 import org.siltbench.station.work.receipt.Receipt;
 import org.siltbench.station.work.receipt.ReceiptReader;
 import org.siltbench.station.work.receipt.ReceiptTable;
@@ -40,20 +44,49 @@ final class ReceiveCommand implements Task {
   @Option(names = "--missing", description = "record bags that have not come back as missing")
   private boolean missing;
 
+  @Option(
+      names = "--import",
+      description =
+          "read notes in any shape: shows how each column is understood and every doubt, asks before"
+              + " it takes them in")
+  private boolean imports;
+
+  @Option(
+      names = "--as",
+      paramLabel = "KEY=VALUE",
+      description =
+          "with --import: settles a doubt, as dates=day-first, decimals=comma,"
+              + " \"unit:Menge=mL\", \"Menge=volume_ml\", skip=14; may be given several times")
+  private List<String> answers = List.of();
+
+  @Option(
+      names = "--yes",
+      description = "with --import: take it in without asking, if no doubt is left")
+  private boolean yes;
+
   @Option(names = "--look", description = "reconcile only; record nothing")
   private boolean look;
 
   @Override
   public int run(Session session) throws IOException {
     Bench bench = session.existingBench();
-    ReceiptTable table = new ReceiptReader(session.clock()).read(from);
+    FieldImport importing = new FieldImport(session.labFolder());
+    Preview preview = imports ? importing.look(from, Answers.parse(answers)) : null;
+    if (preview != null && !new ImportText(session, preview).agreed(look, yes)) {
+      return 1;
+    }
+    ReceiptReader reader = new ReceiptReader(session.clock());
+    ReceiptTable table = preview == null ? reader.read(from) : reader.read(from, preview.table());
     Receipt receipt = new Receipt(bench);
     Receipt.Options options = new Receipt.Options(scanned(session), goOn, missing);
     Reconciliation.Done done =
         look
             ? new Reconciliation.Done(receipt.look(table, options), java.util.List.of())
             : receipt.take(table, options);
-    return new ReceiptText(session, look).tell(done);
+    if (preview != null && !done.written().isEmpty()) {
+      importing.remember(preview, session.clock());
+    }
+    return new ReceiptText(session, look, preview).tell(done);
   }
 
   private Optional<Set<String>> scanned(Session session) throws IOException {

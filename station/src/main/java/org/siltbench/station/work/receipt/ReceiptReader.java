@@ -64,28 +64,43 @@ public final class ReceiptReader {
   /** All lines that are not blank. */
   public ReceiptTable read(Path file) throws IOException {
     try (Table table = Table.open(file)) {
-      table.require("filter");
-      refuseStrangeColumns(table);
-      List<ReceiptRow> rows = new ArrayList<>();
-      List<String> unused = new ArrayList<>();
-      while (table.hasNext()) {
-        Row row = table.next();
-        if (row.blank()) {
-          continue;
-        }
-        ReceiptRow read = read(table, row);
-        if (untouched(row)) {
-          unused.add(read.filter());
-        } else {
-          rows.add(read);
-        }
-        if (rows.size() > MAX_ROWS) {
-          throw new Problem.WrongUse(
-              "The table has more than " + MAX_ROWS + " lines.", "Split it by trip.");
-        }
-      }
-      return new ReceiptTable(rows, unused);
+      return read(table);
     }
+  }
+
+  /**
+   * The same from text that was made from a file, line by line.
+   *
+   * @param file what messages call it
+   */
+  public ReceiptTable read(Path file, String text) throws IOException {
+    try (Table table = Table.of(file, text)) {
+      return read(table);
+    }
+  }
+
+  private ReceiptTable read(Table table) {
+    table.require("filter");
+    refuseStrangeColumns(table);
+    List<ReceiptRow> rows = new ArrayList<>();
+    List<String> unused = new ArrayList<>();
+    while (table.hasNext()) {
+      Row row = table.next();
+      if (row.blank()) {
+        continue;
+      }
+      ReceiptRow read = read(table, row);
+      if (untouched(row)) {
+        unused.add(read.filter());
+      } else {
+        rows.add(read);
+      }
+      if (rows.size() > MAX_ROWS) {
+        throw new Problem.WrongUse(
+            "The table has more than " + MAX_ROWS + " lines.", "Split it by trip.");
+      }
+    }
+    return new ReceiptTable(rows, unused);
   }
 
   private static void refuseStrangeColumns(Table table) {

@@ -1,0 +1,42 @@
+package org.siltbench.station.work.exchange;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What is open about the file as a whole: its character set, what parts its cells. */
+final class FileDoubts {
+
+  private static final Pattern STRANGE = Pattern.compile("[\\p{L}\\d]*[^\\x00-\\x7F][\\p{L}\\d]*");
+
+  private FileDoubts() {}
+
+  static void of(Decoded decoded, Grid grid, List<Doubt> doubts) {
+    if (!decoded.sure()) {
+      String name = decoded.charset().name();
+      Matcher strange = STRANGE.matcher(decoded.text());
+      String word = strange.find() ? strange.group() : "";
+      doubts.add(
+          new Doubt(
+              0,
+              "",
+              word,
+              "The file is not UTF-8; as " + name + " it says \"" + word + "\". Is that right?",
+              List.of("charset=" + name)));
+    }
+    for (char rival : grid.rivals()) {
+      doubts.add(
+          new Doubt(
+              0,
+              "",
+              "",
+              "Cells could be parted by "
+                  + Grid.word(grid.separator())
+                  + " or by "
+                  + Grid.word(rival)
+                  + ".",
+              List.of(
+                  "separator=" + Grid.word(grid.separator()), "separator=" + Grid.word(rival))));
+    }
+  }
+}
