@@ -8,6 +8,7 @@ import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import javafx.util.Duration;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Prefs;
@@ -56,6 +57,7 @@ public final class BenchStage {
     Timeline clock = new Timeline(new KeyFrame(Duration.seconds(1), event -> desk.tick()));
     clock.setCycleCount(Animation.INDEFINITE);
     clock.play();
+    scene.getWindow().addEventHandler(WindowEvent.WINDOW_HIDDEN, hidden -> clock.stop());
   }
 
   private void zoomKey(KeyEvent event) {

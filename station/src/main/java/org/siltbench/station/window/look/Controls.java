@@ -1,10 +1,12 @@
 package org.siltbench.station.window.look;
 
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -25,6 +27,7 @@ public final class Controls {
     button.setMnemonicParsing(true);
     button.setId(key);
     button.setAccessibleText(texts.get(key).replace("_", ""));
+    button.setMinWidth(Region.USE_PREF_SIZE);
     button.setOnAction(event -> action.run());
     return button;
   }
@@ -41,6 +44,7 @@ public final class Controls {
     Label label = new Label();
     label.getStyleClass().addAll(classes);
     label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
   }
 
@@ -63,6 +67,13 @@ public final class Controls {
     HBox line = new HBox(nodes);
     line.getStyleClass().add("line");
     return line;
+  }
+
+  /** Buttons side by side; those that find no room stand on a second row. */
+  public static FlowPane acts(Node... nodes) {
+    FlowPane acts = new FlowPane(nodes);
+    acts.getStyleClass().add("acts");
+    return acts;
   }
 
   /** An input with its caption above; the caption's mnemonic leads to it. */
@@ -91,6 +102,11 @@ public final class Controls {
     chip.setMinWidth(Region.USE_PREF_SIZE);
     chip.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     return chip;
+  }
+
+  /** Puts the focus on a node, once the key that led here is done with. */
+  public static void focus(Node node) {
+    Platform.runLater(node::requestFocus);
   }
 
   /** Gives a control a name for screen readers. */

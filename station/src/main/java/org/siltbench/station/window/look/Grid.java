@@ -21,7 +21,7 @@ import org.siltbench.station.window.desk.Texts;
  */
 public final class Grid<T> extends TableView<T> {
 
-  private static final double BAR_PX = 27;
+  private static final double BAR_PX = 28;
 
   private final Texts texts;
   private final List<Double> weights = new ArrayList<>();

@@ -33,8 +33,8 @@ public final class ScanLine extends HBox {
     getStyleClass().add("scan-line");
   }
 
-  /** Puts the focus into it. */
+  /** Puts the focus into it, once the key that led here is done with. */
   public void focus() {
-    input.requestFocus();
+    Controls.focus(input);
   }
 }

@@ -65,4 +65,9 @@ public record CyclePlan(CycleState cycle, List<Load> loads, OffsetDateTime earli
   public Duration left(OffsetDateTime now) {
     return Duration.between(now, earliestOut);
   }
+
+  /** True once the first load may leave the oven. */
+  public boolean mayLeave(OffsetDateTime now) {
+    return !now.isBefore(earliestOut);
+  }
 }

@@ -1,21 +1,35 @@
 package org.siltbench.station.work.drying;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.method.Span;
+import org.siltbench.labels.Papers;
 import org.siltbench.labels.cycle.CycleCard;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.life.CycleState;
 import org.siltbench.station.work.method.MethodBook;
+import org.siltbench.station.work.paper.Imprints;
 import org.siltbench.station.work.paper.InPrint;
+import org.siltbench.station.work.paper.PaperFolder;
 
 /** The card for the oven door: what stands in it, and when it may be opened. */
 public final class DoorCard {
 
   private DoorCard() {}
+
+  /** Draws the card of a running cycle into the lab's papers; answers the file. */
+  public static Path write(OpenLab lab, MethodBook methods, CyclePlan plan) {
+    CycleCard card = of(lab, methods, plan);
+    return PaperFolder.write(
+        lab,
+        "oven-" + plan.cycle().id() + ".pdf",
+        to -> Papers.cycleCard(card, Imprints.of(lab), to));
+  }
 
   /** The card of a running cycle. */
   public static CycleCard of(Bench bench, MethodBook methods, CyclePlan plan) {
