@@ -30,6 +30,20 @@ record Dataset(String name, String title, List<Column> columns, List<List<String
    */
   record Column(String name, String type, String meaning) {
 
+    /** The unit, told by the end of the name; empty where it has none. */
+    String unit() {
+      if (name.endsWith("_mg_l")) {
+        return "mg/L";
+      }
+      if (name.endsWith("_ml")) {
+        return "mL";
+      }
+      if (name.endsWith("_mg")) {
+        return "mg";
+      }
+      return name.endsWith("_g") ? "g" : "";
+    }
+
     static Column text(String name, String meaning) {
       return new Column(name, "string", meaning);
     }
@@ -72,6 +86,9 @@ record Dataset(String name, String title, List<Column> columns, List<List<String
         field.put("format", "any");
       }
       field.put("description", column.meaning());
+      if (!column.unit().isEmpty()) {
+        field.put("unit", column.unit());
+      }
       fields.add(field);
     }
     Map<String, Object> schema = new LinkedHashMap<>();

@@ -92,13 +92,14 @@ public final class ResultFiles {
                 "Masses in g as displayed; residues in mg; concentrations in mg/L. Cells that a"
                     + " spreadsheet would run as a formula start with an apostrophe.")
             .provenance(provenance());
-    for (Dataset table :
-        List.of(ResultTable.dataset(results), trace.weighings(), trace.budgets())) {
+    List<Dataset> all = List.of(ResultTable.dataset(results), trace.weighings(), trace.budgets());
+    for (Dataset table : all) {
       byte[] csv = table.csv();
       bytes(table.path(), csv);
       described.add(table, csv);
     }
     bytes("datapackage.json", described.json());
+    bytes("results.xlsx", Spreadsheet.of(all, provenance()));
   }
 
   private Map<String, Object> provenance() {

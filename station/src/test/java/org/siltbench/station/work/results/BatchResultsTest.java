@@ -389,7 +389,7 @@ class BatchResultsTest {
     assertTrue(table.contains("'=HYPERLINK"), table);
     assertTrue(Files.readString(out.resolve("concentration.svg")).startsWith("<?xml"));
     assertEquals(
-        Set.of("png", "svg", "pdf", "csv", "json", "txt"),
+        Set.of("png", "svg", "pdf", "csv", "json", "txt", "xlsx"),
         Set.copyOf(
             files.stream().map(f -> f.toString().replaceFirst(".*\\.", "")).distinct().toList()));
   }
