@@ -2,8 +2,10 @@ package org.siltbench.station.window;
 
 import java.time.Duration;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
+import java.util.function.Consumer;
 import org.siltbench.balance.Timebase;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.people.GuardedLab;
@@ -11,6 +13,7 @@ import org.siltbench.station.people.People;
 import org.siltbench.station.people.SignedOn;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Notices;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.SignOn;
@@ -18,6 +21,7 @@ import org.siltbench.station.window.desk.Weighing;
 import org.siltbench.station.window.desk.Work;
 import org.siltbench.station.window.strip.StripModel;
 import org.siltbench.station.work.live.LiveBalance;
+import org.siltbench.station.work.scan.SerialScanner;
 import org.siltbench.station.work.weigh.Scale;
 
 /** Puts the desk together: everything of the window that needs no screen. */
@@ -34,8 +38,9 @@ public final class Assembly implements AutoCloseable {
    * @param balances opens balances
    * @param time the clock of their readings
    * @param bench one thread for bench work
+   * @param printing one thread for the printer
    * @param runs one thread for runs over the pan
-   * @param live a thread for the balance
+   * @param live a thread for the balance and one for a scanner
    * @param screen the screen's thread
    * @param sound plays cues
    * @param locale the language
@@ -46,6 +51,7 @@ public final class Assembly implements AutoCloseable {
       Scale.Opening balances,
       Timebase time,
       Executor bench,
+      Executor printing,
       ExecutorService runs,
       Executor live,
       Executor screen,
@@ -55,6 +61,8 @@ public final class Assembly implements AutoCloseable {
   private final Outside outside;
   private final Desk desk;
   private final StripModel strip;
+  private Consumer<String> scans = text -> {};
+  private Optional<SerialScanner> scanner = Optional.empty();
 
   /** Assembles; nothing is opened yet. */
   public Assembly(Outside outside) {
@@ -75,6 +83,10 @@ public final class Assembly implements AutoCloseable {
                 Prefs.of(lab.folder()),
                 notices,
                 work,
+                new Work(
+                    outside.printing(),
+                    outside.screen(),
+                    problem -> notices.show("printer", problem)),
                 weighing,
                 new Cues(outside.sound()),
                 outside.locale()));
@@ -102,9 +114,44 @@ public final class Assembly implements AutoCloseable {
     desk.changed();
   }
 
+  /** Who takes the scans of a scanner on a port of its own. */
+  void scans(Consumer<String> taker) {
+    scans = taker;
+  }
+
+  /** Listens to a scanner on a port of its own from now on, in place of the one before. */
+  public void listenTo(SerialScanner.Opening port) {
+    scanner.ifPresent(SerialScanner::close);
+    SerialScanner opened =
+        new SerialScanner(
+            port,
+            text -> desk.work().onScreen(() -> scans.accept(text)),
+            why -> desk.work().onScreen(() -> scannerAway(why)));
+    scanner = Optional.of(opened);
+    opened.start(outside.live());
+  }
+
+  private void scannerAway(String why) {
+    if (why.isEmpty()) {
+      desk.notices().clear("scanner");
+    } else {
+      desk.notices()
+          .show(
+              new Notice(
+                  "scanner",
+                  Notice.Level.TROUBLE,
+                  desk.texts(Assembly.class).get("scanner.away", why),
+                  desk.texts(Assembly.class).get("scanner.safe"),
+                  desk.texts(Assembly.class).get("scanner.next")));
+    }
+  }
+
   @Override
   public void close() {
+    scanner.ifPresent(SerialScanner::close);
     desk.weighing().stop();
     desk.balance().ifPresent(LiveBalance::close);
+    desk.work().close();
+    desk.printing().close();
   }
 }

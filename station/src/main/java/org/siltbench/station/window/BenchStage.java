@@ -1,5 +1,6 @@
 package org.siltbench.station.window;
 
+import java.util.function.LongSupplier;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -12,9 +13,12 @@ import javafx.stage.WindowEvent;
 import javafx.util.Duration;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Prefs;
+import org.siltbench.station.window.desk.Scans;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Theme;
 import org.siltbench.station.window.look.Zoom;
+import org.siltbench.station.window.scan.PictureDrop;
+import org.siltbench.station.window.scan.Wedge;
 import org.siltbench.station.window.shell.Shell;
 
 /** One window of the bench on the screen. */
@@ -26,12 +30,16 @@ public final class BenchStage {
   private final Scene scene;
   private final Zoom zoom;
 
-  private BenchStage(Assembly assembly, double width, double height) {
+  private BenchStage(Assembly assembly, LongSupplier nanos, double width, double height) {
     desk = assembly.desk();
     Shell shell = new Shell(desk, assembly.strip(), Screens.all());
     scene = new Scene(shell, width, height);
     Theme.of(desk.prefs().get(Prefs.Name.THEME)).dress(scene);
     zoom = Zoom.follow(scene, percent(desk.prefs().get(Prefs.Name.ZOOM)));
+    Scans scans = new Scans(desk, shell::scans, shell::ask);
+    Wedge.listen(scene, nanos, scans::take);
+    PictureDrop.take(scene, desk, scans::take);
+    assembly.scans(scans::take);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::zoomKey);
     scene.addEventFilter(InputEvent.ANY, event -> desk.signOn().touch());
   }
@@ -40,9 +48,14 @@ public final class BenchStage {
     return word.matches("\\d{2,3}") ? Integer.parseInt(word) : 100;
   }
 
-  /** Shows it on a stage; the first screen comes in front. */
-  public static BenchStage show(Stage stage, Assembly assembly, double width, double height) {
-    BenchStage made = new BenchStage(assembly, width, height);
+  /**
+   * Shows it on a stage; the first screen comes in front.
+   *
+   * @param nanos the clock by which a scanner that types is told from a person
+   */
+  public static BenchStage show(
+      Stage stage, Assembly assembly, LongSupplier nanos, double width, double height) {
+    BenchStage made = new BenchStage(assembly, nanos, width, height);
     Texts texts = made.desk.texts(Shell.class);
     stage.setTitle(
         texts.get(made.desk.lab().practice() ? "window.title.practice" : "window.title"));

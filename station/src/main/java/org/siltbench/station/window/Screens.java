@@ -3,6 +3,8 @@ package org.siltbench.station.window;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import org.siltbench.station.window.drying.DryingScreen;
+import org.siltbench.station.window.postweigh.PostWeighScreen;
+import org.siltbench.station.window.preweigh.PreWeighScreen;
 import org.siltbench.station.window.results.ResultsScreen;
 import org.siltbench.station.window.shell.ScreenEntry;
 import org.siltbench.station.window.today.TodayScreen;
@@ -15,7 +17,9 @@ final class Screens {
   static List<ScreenEntry> all() {
     return List.of(
         ScreenEntry.on(KeyCode.F2, "today", TodayScreen::new),
+        ScreenEntry.on(KeyCode.F5, "preweigh", PreWeighScreen::new),
         ScreenEntry.on(KeyCode.F7, "drying", DryingScreen::new),
+        ScreenEntry.on(KeyCode.F8, "postweigh", PostWeighScreen::new),
         ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new));
   }
 }

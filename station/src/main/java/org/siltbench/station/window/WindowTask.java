@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.ThreadFactory;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
@@ -45,8 +46,9 @@ final class WindowTask implements Task {
 
   private int run(Session session, OpenLab lab) throws InterruptedException {
     ExecutorService bench = thread("bench work");
+    ExecutorService printing = thread("printing");
     ExecutorService runs = thread("weighing");
-    ExecutorService live = thread("balance");
+    ExecutorService live = threads("balance or scanner");
     CountDownLatch closed = new CountDownLatch(1);
     try (Assembly assembly =
         new Assembly(
@@ -56,6 +58,7 @@ final class WindowTask implements Task {
                 session.balances(),
                 Timebase.system(),
                 bench,
+                printing,
                 runs,
                 live,
                 Platform::runLater,
@@ -66,6 +69,7 @@ final class WindowTask implements Task {
     } finally {
       runs.shutdownNow();
       live.shutdownNow();
+      printing.shutdown();
       bench.shutdown();
       Platform.exit();
     }
@@ -75,7 +79,7 @@ final class WindowTask implements Task {
   private void open(Assembly assembly, CountDownLatch closed) {
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
-    BenchStage.show(stage, assembly, WIDTH, HEIGHT);
+    BenchStage.show(stage, assembly, System::nanoTime, WIDTH, HEIGHT);
     String spec = balance != null ? balance : assembly.desk().prefs().get(Prefs.Name.BALANCE);
     if (!spec.isEmpty()) {
       assembly.connect(spec);
@@ -83,12 +87,19 @@ final class WindowTask implements Task {
   }
 
   private static ExecutorService thread(String name) {
-    return Executors.newSingleThreadExecutor(
-        work -> {
-          Thread thread = new Thread(work, name);
-          thread.setDaemon(true);
-          return thread;
-        });
+    return Executors.newSingleThreadExecutor(named(name));
+  }
+
+  private static ExecutorService threads(String name) {
+    return Executors.newCachedThreadPool(named(name));
+  }
+
+  private static ThreadFactory named(String name) {
+    return work -> {
+      Thread thread = new Thread(work, name);
+      thread.setDaemon(true);
+      return thread;
+    };
   }
 
   private static void requireDisplay(Session session) {

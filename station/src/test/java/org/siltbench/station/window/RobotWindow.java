@@ -6,7 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -15,16 +17,20 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import javafx.event.Event;
+import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Labeled;
-import javafx.scene.image.PixelReader;
+import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
-import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
 import org.siltbench.station.bench.LabFolder;
@@ -47,32 +53,44 @@ import org.testfx.api.FxToolkit;
 public final class RobotWindow implements AutoCloseable {
 
   private static final long PATIENCE_S = 30;
+  private static final long BETWEEN_LOOKS_NANOS = 15_000_000L;
 
   private final FxRobot robot = new FxRobot();
   private final ExecutorService bench = Executors.newSingleThreadExecutor();
   private final ExecutorService runs = Executors.newSingleThreadExecutor();
-  private final ExecutorService live = Executors.newSingleThreadExecutor();
+  private final ExecutorService live = Executors.newCachedThreadPool();
   private final OpenLab lab;
   private final Assembly assembly;
   private final BenchStage window;
   private final Stage stage;
+  private long keys;
+  private boolean scanning;
 
   /** Opens the window over a lab folder that is there, or over a new practice lab. */
   public static RobotWindow open(Path folder, Locale locale) {
-    try {
-      FxToolkit.registerPrimaryStage();
-    } catch (TimeoutException e) {
-      throw new AssertionError(e);
-    }
-    return new RobotWindow(folder, locale);
+    toolkit();
+    return new RobotWindow(folder, locale, Timebase.system());
   }
 
   public static RobotWindow open(Path folder) {
     return open(folder, Locale.ENGLISH);
   }
 
-  private RobotWindow(Path folder, Locale locale) {
-    Timebase time = Timebase.system();
+  /** The same on a clock that runs faster. */
+  public static RobotWindow open(Path folder, Timebase time) {
+    toolkit();
+    return new RobotWindow(folder, Locale.ENGLISH, time);
+  }
+
+  private static void toolkit() {
+    try {
+      FxToolkit.registerPrimaryStage();
+    } catch (TimeoutException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private RobotWindow(Path folder, Locale locale, Timebase time) {
     Setting setting =
         new Setting(
             "AB", time.withZone(ZoneOffset.UTC), new Random(1), new LifeSubjects(), note -> {});
@@ -88,18 +106,57 @@ public final class RobotWindow implements AutoCloseable {
                 spec -> new Balances(time, folder.resolve("formats")).open(spec),
                 time,
                 bench,
+                bench,
                 runs,
                 live,
                 Platform::runLater,
                 cue -> {},
                 locale));
     stage = on(Stage::new);
-    window = on(() -> BenchStage.show(stage, assembly, 1366, 768));
+    window = on(() -> BenchStage.show(stage, assembly, this::keyTime, 1366, 768));
     on(
         () -> {
           desk().signOn().on(new Person("AB", Right.SUPERVISE));
           return true;
         });
+  }
+
+  /** Keys of a robot come as slowly as a person's; only {@link #scan} is as fast as a scanner. */
+  private long keyTime() {
+    return keys += scanning ? 8_000_000L : 1_000_000_000L;
+  }
+
+  /** What a keyboard-wedge scanner does, whatever has the focus: quick keys, then Enter. */
+  public void scan(String text) {
+    on(
+        () -> {
+          scanning = true;
+          Node focus = scene().getFocusOwner();
+          EventTarget target = focus == null ? scene() : focus;
+          for (char c : text.toCharArray()) {
+            key(target, KeyCode.UNDEFINED, String.valueOf(c));
+          }
+          key(target, KeyCode.ENTER, "\r");
+          scanning = false;
+          return true;
+        });
+  }
+
+  private static void key(EventTarget target, KeyCode code, String text) {
+    for (var type : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_TYPED, KeyEvent.KEY_RELEASED)) {
+      boolean typed = type == KeyEvent.KEY_TYPED;
+      Event.fireEvent(
+          target,
+          new KeyEvent(
+              type,
+              typed ? text : KeyEvent.CHAR_UNDEFINED,
+              typed ? "" : text,
+              typed ? KeyCode.UNDEFINED : code,
+              false,
+              false,
+              false,
+              false));
+    }
   }
 
   public Desk desk() {
@@ -140,36 +197,34 @@ public final class RobotWindow implements AutoCloseable {
       if (System.nanoTime() > deadline) {
         throw new AssertionError("never came: " + what);
       }
-      Thread.onSpinWait();
+      LockSupport.parkNanos(BETWEEN_LOOKS_NANOS);
     }
   }
 
   /** A node by its id. */
   public Node node(String id) {
-    Node node = find(id);
-    if (node == null) {
-      throw new AssertionError("no node " + id);
-    }
-    return node;
+    return find(id).orElseThrow(() -> new AssertionError("no node " + id));
   }
 
-  /** By comparing, since a selector would take a dot in an ID for a style class. */
-  private @Nullable Node find(String id) {
-    return scene().getRoot().lookupAll("*").stream()
-        .filter(node -> id.equals(node.getId()))
-        .findFirst()
-        .orElse(null);
+  /** Any id: those of texts have dots, which a selector would take for a style class. */
+  private Optional<Node> find(String id) {
+    return scene().getRoot().lookupAll("*").stream().filter(n -> id.equals(n.getId())).findFirst();
   }
 
   /** The text of a label or button by its id; empty if it is not there. */
   public String text(String id) {
-    Node node = find(id);
-    return node instanceof Labeled labeled ? labeled.getText() : "";
+    return find(id).map(n -> n instanceof Labeled labeled ? labeled.getText() : "").orElse("");
   }
 
   /** Waits until a label or button says this. */
   public void awaitText(String id, String wanted) {
-    await(id + " says " + wanted, () -> text(id).contains(wanted));
+    try {
+      await(id + " says " + wanted, () -> text(id).contains(wanted));
+    } catch (AssertionError e) {
+      shot("failed-" + id);
+      throw new AssertionError(
+          id + " says " + text(id) + ", the strip " + text("state") + ' ' + text("mass"), e);
+    }
   }
 
   /** Takes a picture in light and in dark. */
@@ -185,6 +240,8 @@ public final class RobotWindow implements AutoCloseable {
         on(
             () -> {
               theme.dress(scene());
+              scene().getRoot().applyCss();
+              assembly.strip().redraw();
               return scene().snapshot(null);
             });
     write(name, image);
@@ -209,12 +266,9 @@ public final class RobotWindow implements AutoCloseable {
     int w = (int) image.getWidth();
     int h = (int) image.getHeight();
     BufferedImage picture = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
-    PixelReader pixels = image.getPixelReader();
-    for (int y = 0; y < h; y++) {
-      for (int x = 0; x < w; x++) {
-        picture.setRGB(x, y, pixels.getArgb(x, y));
-      }
-    }
+    int[] pixels = new int[w * h];
+    image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels, 0, w);
+    picture.setRGB(0, 0, w, h, pixels, 0, w);
     try {
       Path folder = Files.createDirectories(folder());
       ImageIO.write(picture, "png", folder.resolve(name + ".png").toFile());
@@ -234,9 +288,9 @@ public final class RobotWindow implements AutoCloseable {
     on(
         () -> {
           stage.hide();
+          assembly.close();
           return true;
         });
-    assembly.close();
     runs.shutdownNow();
     live.shutdownNow();
     bench.shutdown();

@@ -82,6 +82,7 @@ public final class TestDesk implements AutoCloseable {
                 spec -> new Balances(Timebase.system(), folder.resolve("formats")).open(spec),
                 Timebase.system(),
                 Runnable::run,
+                Runnable::run,
                 runs,
                 Runnable::run,
                 Runnable::run,

@@ -2,30 +2,22 @@ package org.siltbench.station.command.weigh;
 
 import java.io.IOException;
 import java.time.OffsetDateTime;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.stable.PanSettings;
-import org.siltbench.calc.method.Method;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
-import org.siltbench.station.life.About;
-import org.siltbench.station.life.FilterState;
-import org.siltbench.station.life.Filters;
-import org.siltbench.station.life.Status;
-import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.postweigh.PostWeighReport;
 import org.siltbench.station.work.postweigh.PostWeighRun;
 import org.siltbench.station.work.postweigh.PostWeighSettings;
+import org.siltbench.station.work.postweigh.Strictest;
 import org.siltbench.station.work.scan.BagScan;
 import org.siltbench.station.work.weigh.Pans;
 import org.siltbench.station.work.weigh.Patience;
@@ -104,7 +96,9 @@ final class PostWeighCommand implements Task {
   private int weigh(Session session, Bench bench, String spec) throws InterruptedException {
     Scale.parse(spec);
     CheckWeight check = weight == null ? null : CheckWeight.named(bench.register(), weight);
-    PanSettings filters = Pans.filters(strictest(session, bench));
+    PanSettings filters =
+        Pans.filters(
+            Strictest.method(bench.register(), session.methods(), Optional.ofNullable(batch)));
     PanSettings pans = check == null ? filters : Pans.with(filters, check.nominal());
     PostWeighLines lines = new PostWeighLines(session);
     Patience patience = Patience.USUAL.endingAfter(Times.span(giveUp));
@@ -137,36 +131,13 @@ final class PostWeighCommand implements Task {
     OffsetDateTime stated = Times.past(at, session.clock());
     Set<String> accepted = new HashSet<>();
     accept.forEach(id -> accepted.add(BagScan.of(id).filter().text()));
-    return new PostWeighSettings(name, expected(bench), goOn, repeat, accepted, check, stated);
-  }
-
-  /** The filters of the batch that could be weighed now or soon. */
-  private Optional<Set<String>> expected(Bench bench) {
-    if (batch == null) {
-      return Optional.empty();
-    }
-    String code = Batches.require(bench.register(), batch).code();
-    return Optional.of(
-        Filters.ofBatch(bench.register(), code).stream()
-            .map(FilterState::id)
-            .collect(Collectors.toSet()));
-  }
-
-  private Method strictest(Session session, Bench bench) {
-    Stream<String> keys =
-        batch != null
-            ? Stream.of(Batches.require(bench.register(), batch).method())
-            : bench.register().list(About.FILTER, "", Status.DRYING.code()).stream()
-                .flatMap(row -> Filters.find(bench.register(), row.subject().id()).stream())
-                .map(FilterState::method)
-                .distinct();
-    return keys.map(key -> session.methods().inForce(bench.register(), key))
-        .min(Comparator.comparing(method -> method.balance().moistureAllowance()))
-        .orElseThrow(
-            () ->
-                new Problem.Refused(
-                    "No filter is waiting to be post-weighed.",
-                    "Nothing was recorded.",
-                    "Receive and dry filters first."));
+    return new PostWeighSettings(
+        name,
+        Strictest.expected(bench.register(), Optional.ofNullable(batch)),
+        goOn,
+        repeat,
+        accepted,
+        check,
+        stated);
   }
 }

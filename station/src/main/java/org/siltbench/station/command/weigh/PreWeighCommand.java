@@ -21,6 +21,7 @@ import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.lot.MassWindow;
 import org.siltbench.station.work.preweigh.AfterRecord;
+import org.siltbench.station.work.preweigh.CloseBag;
 import org.siltbench.station.work.preweigh.PreWeighReport;
 import org.siltbench.station.work.preweigh.PreWeighRun;
 import org.siltbench.station.work.preweigh.PreWeighSettings;
@@ -168,7 +169,7 @@ final class PreWeighCommand implements Task {
     AfterRecord after =
         printing.map(print -> AfterRecord.NOTHING.then(print)).orElse(AfterRecord.NOTHING);
     return scan
-        ? after.then(new ScanClosed(session, bench, ScanFeed.of(session.console())))
+        ? after.then(new CloseBag(bench, new ScanClosed(session, ScanFeed.of(session.console()))))
         : after;
   }
 

@@ -27,6 +27,7 @@ public final class Desk {
       Prefs prefs,
       Notices notices,
       Work work,
+      Work printing,
       Weighing weighing,
       Cues cues,
       Locale locale) {}
@@ -75,6 +76,11 @@ public final class Desk {
   /** The way to bench work and back. */
   public Work work() {
     return parts.work();
+  }
+
+  /** The way to the printer and back: a slow one never keeps bench work waiting. */
+  public Work printing() {
+    return parts.printing();
   }
 
   /** The run that has the pan. */

@@ -85,13 +85,18 @@ public final class Weighing {
           "The pan is in use by another run.", "That run goes on.", "Stop it first.");
     }
     running.set(screen);
-    Consumer<WeighEvent> heard = strip.andThen(event -> forward(event, listener));
+    Consumer<WeighEvent> heard = heard(listener);
     current =
         thread.submit(
             () -> {
               Problem problem = run(bench, balance, pans, body, heard);
               work.onScreen(() -> end(listener, problem));
             });
+  }
+
+  /** For a run's own events: a consumer that tells the strip and the listener. */
+  public Consumer<WeighEvent> heard(Listener listener) {
+    return strip.andThen(event -> forward(event, listener));
   }
 
   private void forward(WeighEvent event, Listener listener) {

@@ -11,6 +11,7 @@ public final class Work {
   private final Executor bench;
   private final Executor screen;
   private final Consumer<Problem> usual;
+  private volatile boolean closed;
 
   /**
    * Work over two executors; a test gives the same thread twice.
@@ -33,6 +34,9 @@ public final class Work {
   /** The same, with another way to tell of a problem. */
   public <T> void run(
       Supplier<T> job, Consumer<? super T> then, Consumer<? super Problem> otherwise) {
+    if (closed) {
+      return; // nobody is there any more to be shown an answer
+    }
     bench.execute(
         () -> {
           try {
@@ -44,6 +48,11 @@ public final class Work {
             screen.execute(() -> otherwise.accept(unexpected(e)));
           }
         });
+  }
+
+  /** The window closes: what is asked from now on is not done. */
+  public void close() {
+    closed = true;
   }
 
   /** Does something on the screen's thread, later. */

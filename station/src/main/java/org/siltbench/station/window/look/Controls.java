@@ -95,7 +95,7 @@ public final class Controls {
 
   /** A word with its shape, in a tone: {@code chip(GOOD, TICK, "constant")}. */
   public static HBox chip(Tone tone, Shape shape, String word) {
-    Label label = new Label(word);
+    Label label = whole(new Label(word));
     HBox chip = new HBox(shape.node(), label);
     chip.getStyleClass().addAll("chip", tone.style());
     chip.setAccessibleText(word);

@@ -29,6 +29,12 @@ public enum Shape {
   CLOCK,
   /** A person. */
   PERSON,
+  /** A bag with its zip. */
+  BAG,
+  /** A loop: once more. */
+  AGAIN,
+  /** A weight with its knob. */
+  WEIGHT,
   /** A dot. */
   DOT;
 

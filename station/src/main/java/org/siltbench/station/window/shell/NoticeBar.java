@@ -45,7 +45,8 @@ final class NoticeBar extends VBox {
       said.getChildren().add(more);
     }
     HBox.setHgrow(said, Priority.ALWAYS);
-    Button read = Controls.button(texts, "notice.read", () -> notices.dismiss(notice));
+    Button read =
+        Controls.whole(Controls.button(texts, "notice.read", () -> notices.dismiss(notice)));
     read.getStyleClass().add("flat");
     HBox row = new HBox(shape(notice.level()).node("row-shape"), said, read);
     row.getStyleClass().addAll("notice", tone(notice.level()).style());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -13,6 +14,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Prefs;
@@ -30,6 +32,7 @@ public final class Shell extends BorderPane {
   private final Map<String, ScreenEntry> entries = new HashMap<>();
   private final Map<String, Screen> made = new HashMap<>();
   private final StackPane front = new StackPane();
+  private final PauseTransition glow = new PauseTransition(Duration.seconds(2.5));
   private final SignOnPane signOn;
 
   /** A shell over a desk, with these screens in the order of the rail. */
@@ -48,6 +51,7 @@ public final class Shell extends BorderPane {
     setLeft(new Rail(screens, desk, texts));
     setCenter(front);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    glow.setOnFinished(event -> desk.cues().rest());
     desk.cues().seen().subscribe(this::light);
     desk.front().subscribe(this::bring);
   }
@@ -108,6 +112,7 @@ public final class Shell extends BorderPane {
     getStyleClass().removeIf(style -> style.startsWith("cue-"));
     if (cue != Cues.Cue.NONE) {
       getStyleClass().add("cue-" + cue.name().toLowerCase(Locale.ROOT));
+      glow.playFromStart();
     }
   }
 

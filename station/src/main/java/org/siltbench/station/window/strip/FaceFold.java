@@ -26,6 +26,8 @@ final class FaceFold {
   private PanCycle idle = new HandsFreePan(settings);
   private Face face = Face.START;
   private boolean running;
+  private boolean readyBefore;
+  private State resumed = State.UNSURE;
   private long lastRead = Long.MIN_VALUE;
 
   synchronized Face face() {
@@ -41,15 +43,18 @@ final class FaceFold {
     if (event instanceof SourceEvent.Read read) {
       read(read.reading());
     } else if (event instanceof SourceEvent.Unreadable line) {
+      hold();
       face = face.showing("", "").in(State.UNREADABLE, line.raw());
     } else if (event instanceof SourceEvent.Lost lost) {
       trace.gap(lost.nanos());
       noBand();
+      readyBefore = face.state() == State.READY || (readyBefore && face.state() == State.AWAY);
       face = face.showing("", "").in(State.AWAY, lost.why());
       idle.linkLost();
     } else if (event instanceof SourceEvent.Back back) {
       lastRead = back.nanos();
-      face = face.in(State.UNSURE, "");
+      face = face.in(readyBefore ? State.READY : State.UNSURE, "");
+      readyBefore = false;
     } else if (event instanceof SourceEvent.Quiet quiet) {
       quiet(quiet.nanos());
     }
@@ -60,6 +65,7 @@ final class FaceFold {
       lastRead = nanos;
     }
     if (face.state() != State.AWAY && nanos - lastRead > SILENT_NANOS) {
+      hold();
       face = face.showing("", "").in(State.SILENT, "");
     }
   }
@@ -69,10 +75,18 @@ final class FaceFold {
     trace.add(reading);
     face = face.showing(reading.digits(), reading.unit());
     if (broken(face.state())) {
-      face = face.in(State.UNSURE, "");
+      face = face.in(resumed, "");
+      resumed = State.UNSURE;
     }
     if (!running) {
       pan(idle.accept(reading));
+    }
+  }
+
+  /** The run does not say again what it said before the balance fell silent. */
+  private void hold() {
+    if (!broken(face.state())) {
+      resumed = face.state();
     }
   }
 

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import javafx.beans.property.ReadOnlyLongProperty;
+import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -39,6 +41,8 @@ public final class StripModel {
    */
   record Last(String what, String grams, EntryRef entry) {}
 
+  private static final long BETWEEN_DIGITS_NANOS = 66_000_000L;
+
   private final FaceFold fold = new FaceFold();
   private final AtomicBoolean pending = new AtomicBoolean();
   private final ReadOnlyObjectWrapper<Face> face = new ReadOnlyObjectWrapper<>(Face.START);
@@ -46,7 +50,9 @@ public final class StripModel {
   private final ReadOnlyObjectWrapper<Optional<Last>> last =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyStringWrapper balance = new ReadOnlyStringWrapper("");
+  private final ReadOnlyLongWrapper drawings = new ReadOnlyLongWrapper();
   private final Work work;
+  private volatile long shown;
 
   /** A strip without a balance yet. */
   public StripModel(Work work) {
@@ -69,14 +75,24 @@ public final class StripModel {
     return balance.getReadOnlyProperty();
   }
 
+  /** Grows whenever the trace should be drawn anew: it moves on though the digits stand. */
+  ReadOnlyLongProperty drawings() {
+    return drawings.getReadOnlyProperty();
+  }
+
   Trace trace() {
     return fold.trace();
   }
 
-  /** The balance said something; any thread. */
+  /** The balance said something; any thread. A state is shown at once, digits 15 times a second. */
   public void heard(SourceEvent event) {
+    Face.State before = fold.face().state();
     fold.heard(event);
-    refresh();
+    long now = System.nanoTime();
+    if (fold.face().state() != before || now - shown >= BETWEEN_DIGITS_NANOS) {
+      shown = now;
+      refresh();
+    }
   }
 
   /** The run said something; any thread. */
@@ -92,8 +108,14 @@ public final class StripModel {
           () -> {
             pending.set(false);
             face.set(fold.face());
+            drawings.set(drawings.get() + 1);
           });
     }
+  }
+
+  /** Draws the trace anew, as after a change of the look. */
+  public void redraw() {
+    drawings.set(drawings.get() + 1);
   }
 
   /** Follows the desk: runs that end, what is recorded, the day's check. */

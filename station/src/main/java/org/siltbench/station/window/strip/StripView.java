@@ -37,7 +37,6 @@ public final class StripView extends HBox {
           Map.entry(State.MOISTURE, new Look(Shape.DROP, Tone.WARN)),
           Map.entry(State.OUT_OF_RANGE, new Look(Shape.TRIANGLE, Tone.BAD)));
 
-  private final StripModel model;
   private final Texts texts;
   private final StackPane mark = new StackPane();
   private final Label word = Controls.whole(Controls.label("strip-state"));
@@ -50,7 +49,6 @@ public final class StripView extends HBox {
 
   /** A view of the model; the button with the person's initials calls back. */
   public StripView(StripModel model, Desk desk, Runnable askWho) {
-    this.model = model;
     this.texts = desk.texts(StripView.class);
     this.side = new Side(model, desk, texts, askWho);
     getStyleClass().addAll("strip", tone.style());
@@ -65,6 +63,7 @@ public final class StripView extends HBox {
     HBox.setHgrow(trace, Priority.ALWAYS);
     getChildren().addAll(mark, number, said, trace, side);
     model.face().subscribe(this::show);
+    model.drawings().subscribe(count -> trace.draw(model.trace().picture()));
   }
 
   private void show(Face face) {
@@ -81,7 +80,6 @@ public final class StripView extends HBox {
     digits.setAccessibleText(
         none ? texts.get("mass.none") : texts.get("mass.is", face.digits(), face.unit()));
     prompt.setText(asked(face));
-    trace.draw(model.trace().picture());
   }
 
   private String asked(Face face) {

@@ -18,8 +18,8 @@ final class TraceView extends Region {
     getStyleClass().add("trace");
     ink.getStyleClass().add("trace-ink");
     band.getStyleClass().add("trace-band");
-    ink.setVisible(false);
-    band.setVisible(false);
+    ink.setOpacity(0); // an invisible node would get no colour from the sheet
+    band.setOpacity(0);
     getChildren().addAll(ink, band, canvas);
   }
 

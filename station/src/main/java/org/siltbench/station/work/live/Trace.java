@@ -12,7 +12,8 @@ import org.siltbench.calc.quantity.Mass;
 public final class Trace {
 
   private static final double SPAN_NANOS = 60e9;
-  private static final double LEAST_SPAN_STEPS = 8;
+  private static final long SCALED_NANOS = 8_000_000_000L;
+  private static final double LEAST_SPAN_STEPS = 5;
   private static final int MOST = 4096;
 
   /** A point; x from a minute ago (0) to now (1), y from the bottom (0) to the top (1). */
@@ -57,12 +58,16 @@ public final class Trace {
     tolerance = plusMinus;
   }
 
-  /** The picture of now. */
+  /**
+   * The picture of now. Its scale fits what the display did in the last seconds, never less than a
+   * few times the band; what lay far off before is cut at the edge.
+   */
   public synchronized Picture picture() {
     double least = Double.POSITIVE_INFINITY;
     double most = Double.NEGATIVE_INFINITY;
+    long since = samples.isEmpty() ? 0 : samples.getLast().nanos() - SCALED_NANOS;
     for (Sample sample : samples) {
-      if (!Double.isNaN(sample.value())) {
+      if (!Double.isNaN(sample.value()) && sample.nanos() >= since) {
         least = Math.min(least, sample.value());
         most = Math.max(most, sample.value());
       }
@@ -73,7 +78,7 @@ public final class Trace {
     Mass width = tolerance;
     double step = width == null ? 1e5 : Math.max(1, width.nanograms());
     double middle = (least + most) / 2;
-    double half = Math.max((most - least) / 2, LEAST_SPAN_STEPS * step / 2) * 1.1;
+    double half = Math.max((most - least) / 2, LEAST_SPAN_STEPS * step / 2) * 1.15;
     return new Picture(lines(middle, half), band(middle, half, -step), band(middle, half, step));
   }
 
@@ -83,7 +88,7 @@ public final class Trace {
   }
 
   private static double y(double value, double middle, double half) {
-    return 0.5 + (value - middle) / (2 * half);
+    return Math.max(0, Math.min(1, 0.5 + (value - middle) / (2 * half)));
   }
 
   private List<List<Point>> lines(double middle, double half) {

@@ -3,6 +3,8 @@ package org.siltbench.station.work.postweigh;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.Problem;
@@ -23,11 +25,24 @@ final class PostRecord {
   private final Bench bench;
   private final MethodBook methods;
   private final PostWeighSettings settings;
+  private final Set<String> accepted = ConcurrentHashMap.newKeySet();
+  private volatile String surprise = "";
 
   PostRecord(Bench bench, MethodBook methods, PostWeighSettings settings) {
     this.bench = bench;
     this.methods = methods;
     this.settings = settings;
+    accepted.addAll(settings.accept());
+  }
+
+  /** From now on a surprising mass of this filter is recorded all the same. */
+  void accept(String id) {
+    accepted.add(id);
+  }
+
+  /** The filter whose mass was refused because it surprises; empty for none. */
+  String surprise() {
+    return surprise;
   }
 
   /** Judges a scan before anything is put on the pan. */
@@ -100,7 +115,8 @@ final class PostRecord {
     requireDryEnough(expected, seen);
     Mass residue = expected.residue(seen.mass());
     Mass stop = expected.method().residue().stopBelow();
-    if (residue.compareTo(stop) < 0 && !settings.accept().contains(id)) {
+    if (residue.compareTo(stop) < 0 && !accepted.contains(id)) {
+      surprise = id;
       throw new Problem.Refused(
           "Filter "
               + id
@@ -111,7 +127,7 @@ final class PostRecord {
               + " mg.",
           "Nothing was recorded for it.",
           "Is it torn, is it another filter's bag, is the pre-weigh mass wrong? If the mass is"
-              + " right as it is, weigh it with --accept "
+              + " right as it is, accept it and weigh it once more; on the command line: --accept "
               + id
               + '.');
     }

@@ -47,6 +47,9 @@ public final class PostWeighRun {
 
     /** Something the person should know before the load. */
     void hint(String filter, String text);
+
+    /** The mass just refused could be recorded as it is, if the person says so. */
+    default void surprising(String filter) {}
   }
 
   /** A run over one balance. */
@@ -163,8 +166,17 @@ public final class PostWeighRun {
       listener.recorded(done);
       return "";
     } catch (Problem.Refused e) {
-      return refuse(id, String.valueOf(e.getMessage()), seen);
+      String stopped = refuse(id, String.valueOf(e.getMessage()), seen);
+      if (record.surprise().equals(id)) {
+        listener.surprising(id);
+      }
+      return stopped;
     }
+  }
+
+  /** The person says that the surprising mass of this filter is right: weigh it once more. */
+  public void accept(String filter) {
+    record.accept(filter);
   }
 
   private static PanLoad load(String id, Expected expected) {

@@ -13,26 +13,27 @@ import java.util.concurrent.TimeUnit;
  * A balance that is another process: socat keeps a pseudo-terminal and writes into it the lines
  * that this feed sends at a steady rate. The displayed digits are exactly those that were set.
  */
-final class PtyFeed implements AutoCloseable {
+public final class PtyFeed implements AutoCloseable {
 
   private final Path link;
   private final ScheduledExecutorService clock = Executors.newSingleThreadScheduledExecutor();
   private volatile String line;
   private volatile Process socat;
 
-  PtyFeed(Path link, int everyMillis, String first) throws IOException, InterruptedException {
+  public PtyFeed(Path link, int everyMillis, String first)
+      throws IOException, InterruptedException {
     this.link = link;
     this.line = first;
     this.socat = plugged();
     clock.scheduleAtFixedRate(this::send, 0, everyMillis, TimeUnit.MILLISECONDS);
   }
 
-  String spec() {
+  public String spec() {
     return "serial:" + link;
   }
 
   /** What the display shows from now on. */
-  void show(String text) {
+  public void show(String text) {
     line = text;
   }
 
@@ -49,11 +50,11 @@ final class PtyFeed implements AutoCloseable {
     return started;
   }
 
-  void plugIn() throws IOException, InterruptedException {
+  public void plugIn() throws IOException, InterruptedException {
     socat = plugged();
   }
 
-  void pullOut() throws IOException, InterruptedException {
+  public void pullOut() throws IOException, InterruptedException {
     socat.destroyForcibly().waitFor();
     Files.deleteIfExists(link);
   }

@@ -1,4 +1,4 @@
-package org.siltbench.station.command.weigh;
+package org.siltbench.station.work.label;
 
 import org.siltbench.labels.print.PrintOutcome;
 

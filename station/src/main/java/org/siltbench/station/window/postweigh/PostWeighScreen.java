@@ -1,0 +1,40 @@
+package org.siltbench.station.window.postweigh;
+
+import java.util.Optional;
+import javafx.scene.Node;
+import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.ScanTaker;
+import org.siltbench.station.window.shell.Screen;
+
+/** Weighs loaded filters by their bags. */
+public final class PostWeighScreen implements Screen {
+
+  private final PostWeighModel model;
+  private final PostWeighView view;
+
+  public PostWeighScreen(Desk desk) {
+    model = new PostWeighModel(desk);
+    view = new PostWeighView(model, desk.texts(PostWeighScreen.class));
+  }
+
+  @Override
+  public Node view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    model.refresh();
+    view.focus();
+  }
+
+  @Override
+  public Optional<ScanTaker> scans() {
+    return Optional.of(bag -> model.scanned(bag.filter().text()));
+  }
+
+  @Override
+  public boolean oneKey() {
+    return view.oneKey();
+  }
+}

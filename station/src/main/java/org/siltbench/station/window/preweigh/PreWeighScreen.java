@@ -1,0 +1,40 @@
+package org.siltbench.station.window.preweigh;
+
+import java.util.Optional;
+import javafx.scene.Node;
+import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.ScanTaker;
+import org.siltbench.station.window.shell.Screen;
+
+/** Weighs clean filters, hands-free. */
+public final class PreWeighScreen implements Screen {
+
+  private final PreWeighModel model;
+  private final PreWeighView view;
+
+  public PreWeighScreen(Desk desk) {
+    model = new PreWeighModel(desk);
+    view = new PreWeighView(model, desk.texts(PreWeighScreen.class));
+  }
+
+  @Override
+  public Node view() {
+    return view;
+  }
+
+  @Override
+  public void shown() {
+    model.refresh();
+    view.focus();
+  }
+
+  @Override
+  public Optional<ScanTaker> scans() {
+    return Optional.of(bag -> model.scanned(bag.filter().text()));
+  }
+
+  @Override
+  public boolean oneKey() {
+    return view.oneKey();
+  }
+}

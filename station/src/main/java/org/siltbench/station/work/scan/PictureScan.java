@@ -1,0 +1,68 @@
+package org.siltbench.station.work.scan;
+
+import com.google.zxing.BarcodeFormat;
+import com.google.zxing.BinaryBitmap;
+import com.google.zxing.DecodeHintType;
+import com.google.zxing.MultiFormatReader;
+import com.google.zxing.NotFoundException;
+import com.google.zxing.RGBLuminanceSource;
+import com.google.zxing.common.HybridBinarizer;
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import javax.imageio.ImageIO;
+import org.siltbench.station.Problem;
+
+/** Reads the code in a picture of a bag. */
+public final class PictureScan {
+
+  private static final Map<DecodeHintType, Object> HINTS =
+      Map.of(
+          DecodeHintType.TRY_HARDER,
+          true,
+          DecodeHintType.POSSIBLE_FORMATS,
+          List.of(BarcodeFormat.DATA_MATRIX, BarcodeFormat.QR_CODE, BarcodeFormat.CODE_128));
+
+  private PictureScan() {}
+
+  /**
+   * The text of the code in a picture file.
+   *
+   * @throws Problem.Refused if it is no picture or no code can be read in it
+   * @throws Problem.Outside if the file cannot be read
+   */
+  public static String read(File file) {
+    try {
+      BufferedImage picture = ImageIO.read(file);
+      if (picture == null) {
+        throw refused(file.getName() + " is no picture that can be read here.");
+      }
+      return read(picture);
+    } catch (NotFoundException e) {
+      throw refused("No code can be read in the picture " + file.getName() + ".");
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The picture " + file + " cannot be read: " + e.getMessage() + '.',
+          "Nothing was recorded.",
+          "Check the file, or scan the bag itself.",
+          e);
+    }
+  }
+
+  private static String read(BufferedImage picture) throws NotFoundException {
+    int w = picture.getWidth();
+    int h = picture.getHeight();
+    int[] pixels = picture.getRGB(0, 0, w, h, null, 0, w);
+    BinaryBitmap bits = new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(w, h, pixels)));
+    return new MultiFormatReader().decode(bits, HINTS).getText();
+  }
+
+  private static Problem.Refused refused(String what) {
+    return new Problem.Refused(
+        what,
+        "Nothing was recorded.",
+        "Take the picture straight from above with the whole code in it, or type the ID.");
+  }
+}
