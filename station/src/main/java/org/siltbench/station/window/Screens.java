@@ -2,6 +2,7 @@ package org.siltbench.station.window;
 
 import java.util.List;
 import javafx.scene.input.KeyCode;
+import org.siltbench.station.window.check.CheckScreen;
 import org.siltbench.station.window.drying.DryingScreen;
 import org.siltbench.station.window.postweigh.PostWeighScreen;
 import org.siltbench.station.window.preweigh.PreWeighScreen;
@@ -17,6 +18,7 @@ final class Screens {
   static List<ScreenEntry> all() {
     return List.of(
         ScreenEntry.on(KeyCode.F2, "today", TodayScreen::new),
+        ScreenEntry.on(KeyCode.F4, "check", CheckScreen::new),
         ScreenEntry.on(KeyCode.F5, "preweigh", PreWeighScreen::new),
         ScreenEntry.on(KeyCode.F7, "drying", DryingScreen::new),
         ScreenEntry.on(KeyCode.F8, "postweigh", PostWeighScreen::new),

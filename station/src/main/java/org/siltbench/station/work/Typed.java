@@ -74,6 +74,21 @@ public final class Typed {
     return StatedTimes.option(what, ofToday(bare, clock), clock);
   }
 
+  /** A calendar day; null for blank. */
+  public static @Nullable LocalDate day(String what, String text) {
+    try {
+      return text.isBlank() ? null : LocalDate.parse(text.strip());
+    } catch (DateTimeException e) {
+      throw new Problem.WrongUse(
+          what + ": \"" + shown(text) + "\" is no date.", "Write 2026-11-25.");
+    }
+  }
+
+  /** Text as it is; null for blank. */
+  public static @Nullable String text(String text) {
+    return text.isBlank() ? null : text.strip();
+  }
+
   private static String ofToday(String text, Clock clock) {
     String hour = text.length() == 4 ? "0" + text : text;
     try {

@@ -12,7 +12,7 @@ import org.siltbench.station.command.Task;
 import org.siltbench.station.work.check.CheckWeighing;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.check.Phase;
-import org.siltbench.station.work.weigh.Pans;
+import org.siltbench.station.work.check.SingleCheck;
 import org.siltbench.station.work.weigh.Scale;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,15 +49,14 @@ final class CheckCommand implements Task {
     Phase when = Phase.of(phase);
     Mass most = limit();
     Bench bench = Practised.bench(session, balance.spec());
-    if (most == null) {
-      most = session.methods().inForce(bench.register(), method).balance().checkLimit();
-    }
-    CheckWeight known = CheckWeight.named(bench.register(), weight);
-    warn(session, known);
+    SingleCheck check =
+        most == null
+            ? SingleCheck.under(bench, session.methods(), method, weight, when)
+            : new SingleCheck(CheckWeight.named(bench.register(), weight), when, most);
+    check.warnings(LocalDate.now(session.clock())).forEach(session::message);
     EventLines lines = new EventLines(session);
-    try (Scale scale = balance.open(session, bench, Pans.weight(known.nominal()), lines)) {
-      CheckWeighing.Checked checked =
-          new CheckWeighing(bench, scale.pan(), scale.name(), most, lines).weigh(known, when);
+    try (Scale scale = balance.open(session, bench, check.pans(), lines)) {
+      CheckWeighing.Checked checked = check.weigh(bench, scale, lines);
       tell(session, checked);
       return checked.check().pass() ? 0 : 1;
     }
@@ -73,16 +72,6 @@ final class CheckCommand implements Task {
       throw new Problem.WrongUse(e.getMessage() + ".", "Write the limit in mg, as 0.3.");
     }
     throw new Problem.WrongUse("A limit must be above 0 mg.", "Check --limit.");
-  }
-
-  private static void warn(Session session, CheckWeight weight) {
-    if (weight.standardUncertainty() == null) {
-      session.message(
-          "No certificate is recorded for weight " + weight.name() + "; its nominal mass is used.");
-    }
-    if (weight.overdue(LocalDate.now(session.clock()))) {
-      session.message("The calibration of weight " + weight.name() + " has run out.");
-    }
   }
 
   private static void tell(Session session, CheckWeighing.Checked checked) {

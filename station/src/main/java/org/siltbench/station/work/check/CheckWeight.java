@@ -44,6 +44,13 @@ public record CheckWeight(
     return described.orElseGet(() -> nominal(text.strip()));
   }
 
+  /** All that have been described, by name. */
+  public static List<CheckWeight> all(RegisterView register) {
+    return register.list(About.WEIGHT, "", "").stream()
+        .flatMap(row -> described(register, row.subject().id()).stream())
+        .toList();
+  }
+
   private static Optional<CheckWeight> described(RegisterView register, String name) {
     List<Entry> history = register.history(About.weight(name));
     for (int i = history.size() - 1; i >= 0; i--) {

@@ -3,12 +3,14 @@ package org.siltbench.station.work.equip;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.About;
+import org.siltbench.station.life.BalanceState;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.register.StateRow;
@@ -78,6 +80,37 @@ public record BalanceRecord(
             .putIf("eccentricity_mg", eccentricityMg)
             .putIf("repeatability_mg", repeatabilityMg);
     return bench.act(register -> List.of(facts.draft("balance.described"))).get(0);
+  }
+
+  /** What was last recorded of a balance; empty if nothing was. */
+  public static Optional<BalanceRecord> of(RegisterView register, String name) {
+    return BalanceState.fold(name, register.history(About.balance(name)))
+        .flatMap(BalanceState::described)
+        .map(fields -> of(name, fields));
+  }
+
+  private static BalanceRecord of(String name, Fields fields) {
+    return new BalanceRecord(
+        name,
+        fields.find("where").orElse(null),
+        fields.find("serial").orElse(null),
+        fields.decimal("resolution_g").orElse(null),
+        fields.decimal("capacity_g").orElse(null),
+        day(fields, "calibrated"),
+        day(fields, "due"),
+        fields.decimal("u_cert_mg").orElse(null),
+        fields.decimal("linearity_mg").orElse(null),
+        fields.decimal("eccentricity_mg").orElse(null),
+        fields.decimal("repeatability_mg").orElse(null));
+  }
+
+  private static @Nullable LocalDate day(Fields fields, String name) {
+    return fields.find(name).map(LocalDate::parse).orElse(null);
+  }
+
+  /** True if its calibration has run out on that day. */
+  public boolean overdue(LocalDate day) {
+    return due != null && due.isBefore(day);
   }
 
   /** The name under which weighings over a link are recorded: that of the described balance. */

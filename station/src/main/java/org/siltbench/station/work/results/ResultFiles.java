@@ -24,6 +24,7 @@ import org.siltbench.station.life.BalanceState.Check;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.chart.PngChart;
 import org.siltbench.station.work.chart.SvgChart;
+import org.siltbench.station.work.check.CheckChart;
 import org.siltbench.station.work.paper.Imprints;
 import org.siltbench.station.work.paper.PaperFile;
 
@@ -68,7 +69,7 @@ public final class ResultFiles {
     bytes("method.txt", results.method().text().getBytes(StandardCharsets.UTF_8));
     List<Check> weighed = new ArrayList<>();
     trace.balances().forEach(balance -> weighed.addAll(checks.of(balance)));
-    ControlChart control = Charts.checks(weighed);
+    ControlChart control = CheckChart.of(weighed);
     report(client, control);
     TimeChart time = Charts.concentration(results);
     if (time != null) {

@@ -19,6 +19,7 @@ import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Role;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.calculate.ResultColumns;
+import org.siltbench.station.work.check.CheckChart;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.paper.InPrint;
 import org.siltbench.station.work.results.BatchResults.FilterResult;
@@ -123,7 +124,7 @@ public record ResultSheet(
     new Trace(bench.register(), cover, results)
         .balances()
         .forEach(balance -> weighed.addAll(cover.of(balance)));
-    return Charts.checks(weighed);
+    return CheckChart.of(weighed);
   }
 
   private static Line line(BatchResults results, FilterResult row, ZoneId zone) {
