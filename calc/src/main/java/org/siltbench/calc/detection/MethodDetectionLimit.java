@@ -58,12 +58,27 @@ public record MethodDetectionLimit(
     return of(Basis.BLANKS, Checked.finite(blanks, FEWEST, "blanks"));
   }
 
+  /**
+   * The same from count, mean and deviation of the blanks.
+   *
+   * @param blanks at least 7
+   * @param corrected true where results have the mean blank subtracted: then it is not added again
+   * @throws IllegalArgumentException if there are fewer than 7
+   */
+  public static MethodDetectionLimit ofBlanks(Summary blanks, boolean corrected) {
+    Checked.atLeast((int) Math.min(blanks.n(), Integer.MAX_VALUE), FEWEST, "number of blanks");
+    return of(Basis.BLANKS, blanks, corrected ? 0 : Math.max(0, blanks.mean()));
+  }
+
   private static MethodDetectionLimit of(Basis basis, double[] x) {
     Summary s = Summary.of(x);
-    double t = Quantiles.student(CONFIDENCE, x.length - 1);
-    double base = basis == Basis.BLANKS ? Math.max(0, s.mean()) : 0;
-    return new MethodDetectionLimit(
-        basis, x.length, s.mean(), s.deviation(), t, base + t * s.deviation());
+    return of(basis, s, basis == Basis.BLANKS ? Math.max(0, s.mean()) : 0);
+  }
+
+  private static MethodDetectionLimit of(Basis basis, Summary s, double base) {
+    int n = (int) s.n();
+    double t = Quantiles.student(CONFIDENCE, n - 1.0);
+    return new MethodDetectionLimit(basis, n, s.mean(), s.deviation(), t, base + t * s.deviation());
   }
 
   /**

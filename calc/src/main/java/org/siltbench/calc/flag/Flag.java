@@ -2,7 +2,7 @@ package org.siltbench.calc.flag;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.stream.Collectors;
+import java.util.EnumSet;
 
 /**
  * Every word that can stand in the column {@code flags} or in {@code batch_flags}. The list is
@@ -66,6 +66,30 @@ public enum Flag {
       Level.WARNING,
       "The volume is uncertain by more than a quarter: no interval can be trusted."),
   FEW_DOF("few-dof", Level.NOTE, "The uncertainty rests on few observations; k is large."),
+
+  VOLUME_BY_MASS(
+      "volume-by-mass",
+      Level.NOTE,
+      "The volume was worked out from the mass of water and sediment."),
+  SEDIMENT_VOLUME(
+      "sediment-volume",
+      Level.NOTE,
+      "The sediment's own volume was added to that of the filtrate."),
+  DISSOLVED_SUBTRACTED(
+      "dissolved-subtracted", Level.NOTE, "Dissolved solids that dried up were taken off."),
+  DISSOLVED_LEFT(
+      "dissolved-left",
+      Level.NOTE,
+      "Dissolved solids were stated and not taken off: the method does not ask for it."),
+  MUFFLING_UNKNOWN(
+      "muffling-unknown",
+      Level.WARNING,
+      "Ignited, and it is not said of what the filter is made and how it was muffled."),
+  NO_IGNITION_BLANK(
+      "no-ignition-blank",
+      Level.WARNING,
+      "No blank was ignited: the filter's own loss counts as volatile."),
+  RECOVERY_OUT("recovery-out", Level.WARNING, "The reference sample's recovery is out of limits."),
 
   // What the batch shows.
   NO_BLANKS("no-blanks", Level.WARNING, "The batch has no blank of the kind the method counts."),
@@ -159,6 +183,16 @@ public enum Flag {
 
   /** Words joined by semicolons, in the order of the list; empty for none. */
   public static String join(Collection<Flag> flags) {
-    return flags.stream().sorted().distinct().map(Flag::word).collect(Collectors.joining(";"));
+    if (flags.isEmpty()) {
+      return "";
+    }
+    if (flags.size() == 1) {
+      return flags.iterator().next().word;
+    }
+    StringBuilder out = new StringBuilder();
+    for (Flag flag : EnumSet.copyOf(flags)) {
+      out.append(out.isEmpty() ? "" : ";").append(flag.word);
+    }
+    return out.toString();
   }
 }

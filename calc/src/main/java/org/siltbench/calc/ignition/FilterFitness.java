@@ -1,5 +1,8 @@
 package org.siltbench.calc.ignition;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.stats.Checked;
 
 /** Whether a filter may be ignited: it must not burn, and must have been in the furnace before. */
@@ -16,20 +19,42 @@ public final class FilterFitness {
   /** What a filter is made of. */
   public enum Material {
     /** Glass fibre without organic binder. */
-    GLASS_FIBRE(false),
+    GLASS_FIBRE("glass-fibre", false),
     /** Quartz fibre. */
-    QUARTZ_FIBRE(false),
+    QUARTZ_FIBRE("quartz-fibre", false),
     /** Glass fibre with an organic binder, which burns off. */
-    BOUND_GLASS_FIBRE(true),
+    BOUND_GLASS_FIBRE("bound-glass-fibre", true),
     /** Paper, cellulose nitrate or acetate. */
-    CELLULOSE(true),
+    CELLULOSE("cellulose", true),
     /** Any plastic membrane: polycarbonate, nylon, PTFE and the like. */
-    MEMBRANE(true);
+    MEMBRANE("membrane", true);
 
+    private final String word;
     private final boolean burns;
 
-    Material(boolean burns) {
+    Material(String word, boolean burns) {
+      this.word = word;
       this.burns = burns;
+    }
+
+    /** The stable word. */
+    public String word() {
+      return word;
+    }
+
+    /** All words, for messages. */
+    public static String words() {
+      return Arrays.stream(values()).map(Material::word).collect(Collectors.joining(", "));
+    }
+
+    /** The material of a word, whatever its case; null for an unknown one. */
+    public static @Nullable Material of(String word) {
+      for (Material material : values()) {
+        if (material.word.equalsIgnoreCase(word.strip())) {
+          return material;
+        }
+      }
+      return null;
     }
   }
 

@@ -143,7 +143,10 @@ final class MethodReader {
         values.millilitres("volume_min_ml", 0.001, 1e6),
         values.millilitres("volume_max_ml", 0.001, 1e6),
         values.number("slow_filtration_min", 0, WEEK_MINUTES, "minutes"),
-        values.whole("batch_size", 1, 10_000));
+        values.whole("batch_size", 1, 10_000),
+        values.numberOrAbsent("bag_days", 0, 3650, "days"),
+        values.numberOrAbsent("dissolved_from_pct", 0, 1000, "%"),
+        values.spanOrAbsent("recovery_pct", 0, 1000));
   }
 
   private UncertaintyInputs uncertainty() {

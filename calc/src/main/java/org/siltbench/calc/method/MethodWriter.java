@@ -107,6 +107,14 @@ final class MethodWriter {
     put("volume_max_ml", s.maxVolume().toMillilitres());
     put("slow_filtration_min", s.slowMinutes());
     put("batch_size", s.batchSize());
+    put("bag_days", s.bagDays());
+    put("dissolved_from_pct", s.dissolvedFromPct());
+    Span recovery = s.recoveryPct();
+    if (recovery == null) {
+      put("recovery_pct", "none");
+    } else {
+      put("recovery_pct", recovery);
+    }
   }
 
   private void uncertainty(UncertaintyInputs u) {

@@ -125,6 +125,27 @@ final class Values {
         });
   }
 
+  /** A number, or none; also where the key is not there: older texts do not have it. */
+  @Nullable Double numberOrAbsent(String key, double low, double high, String unit) {
+    return isAbsent(key) ? null : numberOrNone(key, low, high, unit);
+  }
+
+  /** A span, or none; also where the key is not there: older texts do not have it. */
+  @Nullable Span spanOrAbsent(String key, double low, double high) {
+    return isAbsent(key)
+        ? null
+        : orNone(key, spanExpected(low, high), v -> Numbers.span(v, low, high));
+  }
+
+  private boolean isAbsent(String key) {
+    asked.put(key, true);
+    return !lines.containsKey(key);
+  }
+
+  private static String spanExpected(double low, double high) {
+    return "two numbers as \"80 to 120\" from " + Numbers.plain(low) + " to " + Numbers.plain(high);
+  }
+
   Span span(String key, double low, double high) {
     String expected =
         "two numbers as \"103 to 105\" from " + Numbers.plain(low) + " to " + Numbers.plain(high);

@@ -68,6 +68,17 @@ public enum FirstOrderDoubt {
     return out;
   }
 
+  /**
+   * False where {@link #of} certainly finds no doubt of a result without a dominating flat part:
+   * each of its other doubts needs a poorly known volume or few degrees of freedom.
+   *
+   * @param volumeRelative u(V)/V
+   * @param degreesOfFreedom effective
+   */
+  public static boolean isPossible(double volumeRelative, double degreesOfFreedom) {
+    return !(volumeRelative <= LARGE_RELATIVE && degreesOfFreedom >= FEW);
+  }
+
   private static void add(Set<FirstOrderDoubt> to, FirstOrderDoubt doubt, boolean holds) {
     if (holds) {
       to.add(doubt);

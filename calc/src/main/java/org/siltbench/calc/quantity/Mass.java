@@ -53,7 +53,7 @@ public record Mass(long nanograms) implements Comparable<Mass> {
       throw new NumberFormatException("not a decimal number of " + unit + ": " + shorten(text));
     }
     try {
-      return new Mass(new BigDecimal(text).movePointRight(scale).longValueExact());
+      return new Mass(FixedPoint.parse(text, scale));
     } catch (ArithmeticException e) {
       NumberFormatException out =
           new NumberFormatException(
@@ -130,16 +130,12 @@ public record Mass(long nanograms) implements Comparable<Mass> {
 
   /** The exact mass in grams, without trailing zeros. */
   public String toGrams() {
-    return plain(GRAM_SCALE);
+    return FixedPoint.plain(nanograms, GRAM_SCALE);
   }
 
   /** The exact mass in milligrams, without trailing zeros. */
   public String toMilligrams() {
-    return plain(MILLIGRAM_SCALE);
-  }
-
-  private String plain(int scale) {
-    return BigDecimal.valueOf(nanograms, scale).stripTrailingZeros().toPlainString();
+    return FixedPoint.plain(nanograms, MILLIGRAM_SCALE);
   }
 
   @Override

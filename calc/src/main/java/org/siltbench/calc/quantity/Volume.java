@@ -1,7 +1,5 @@
 package org.siltbench.calc.quantity;
 
-import java.math.BigDecimal;
-
 /**
  * An exact volume, a whole number of nanolitres.
  *
@@ -26,7 +24,7 @@ public record Volume(long nanolitres) implements Comparable<Volume> {
       if (text.length() > MAX_TEXT || text.indexOf('e') >= 0 || text.indexOf('E') >= 0) {
         throw new NumberFormatException("not a plain decimal number");
       }
-      return new Volume(new BigDecimal(text).movePointRight(MILLILITRE_SCALE).longValueExact());
+      return new Volume(FixedPoint.parse(text, MILLILITRE_SCALE));
     } catch (ArithmeticException | NumberFormatException e) {
       String shown = text.length() > MAX_TEXT ? text.substring(0, MAX_TEXT) + "…" : text;
       NumberFormatException out =
@@ -71,8 +69,7 @@ public record Volume(long nanolitres) implements Comparable<Volume> {
 
   /** The exact volume in millilitres, without trailing zeros. */
   public String toMillilitres() {
-    BigDecimal exact = BigDecimal.valueOf(nanolitres, MILLILITRE_SCALE).stripTrailingZeros();
-    return exact.scale() < 0 ? exact.setScale(0).toPlainString() : exact.toPlainString();
+    return FixedPoint.plain(nanolitres, MILLILITRE_SCALE);
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.blank.BlankCorrection;
 import org.siltbench.calc.blank.BlankKind;
+import org.siltbench.calc.blank.BlankRule;
 import org.siltbench.calc.blank.BlankTally;
 import org.siltbench.calc.flag.Flag;
 import org.siltbench.calc.method.Method;
@@ -16,8 +17,9 @@ import org.siltbench.calc.method.Method;
  *
  * <p>The rows are read two or three times: first for blanks and faults, once more where there are
  * pairs or samples over several filters, then for the results, which are handed out one by one in
- * the order of the rows. Ten million rows take no more memory than ten thousand, save for pairs and
- * samples over several filters, which are kept. No result depends on the order of rows.
+ * the order of the rows. Where no row depends on another they can be read once. Ten million rows
+ * take no more memory than ten thousand, save for pairs and samples over several filters, which are
+ * kept. No result depends on the order of rows.
  *
  * <p>Edges: no row gives no result and an empty report; a sample without a volume gets its residue
  * and no concentration; a negative residue is kept with its sign.
@@ -26,6 +28,7 @@ public final class BatchCalculation {
 
   private final Method method;
   private final @Nullable BalanceRecord balance;
+  private final AnalyticalDays elsewhere;
 
   /** A calculation under a method, with its own {@code u_mass_mg}. */
   public BatchCalculation(Method method) {
@@ -38,8 +41,20 @@ public final class BatchCalculation {
    * @param balance takes the place of the method's {@code u_mass_mg}; null to keep that
    */
   public BatchCalculation(Method method, @Nullable BalanceRecord balance) {
+    this(method, balance, new AnalyticalDays());
+  }
+
+  /**
+   * The same where other rows were analysed under the same method.
+   *
+   * @param elsewhere samples and blanks of the same method that are not among the rows; they count
+   *     on days that rows were analysed on
+   */
+  public BatchCalculation(
+      Method method, @Nullable BalanceRecord balance, AnalyticalDays elsewhere) {
     this.method = method;
     this.balance = balance;
+    this.elsewhere = elsewhere;
   }
 
   /**
@@ -51,23 +66,80 @@ public final class BatchCalculation {
   public BatchReport run(RowSource rows, Consumer<ResultRow> results) {
     Survey survey = new Survey(method);
     survey.read(rows);
-    Propagator uncorrected = propagator(BlankCorrection.NONE);
     BlankCorrection correction = correction(survey.blanks());
     Propagator propagator = propagator(correction);
     Groups groups = groups(rows, survey, propagator);
-    boolean missing = BlankCorrection.isMissing(survey.blanks());
-    RowResults calculation = new RowResults(method, propagator, uncorrected, missing, groups);
+    RowResults calculation = results(survey, propagator, groups);
     rows.forEach(row -> results.accept(calculation.of(row)));
     return report(survey, correction, groups == null ? List.of() : groups.pairs().verdicts());
+  }
+
+  /**
+   * True if the method lets a row's result be known as soon as the row is: it subtracts no blank.
+   * The rows must stand alone as well: {@link InputColumns#rowsStandAlone}.
+   */
+  public static boolean rowsStandAlone(Method method) {
+    return method.blank().use() != BlankRule.Use.SUBTRACT;
+  }
+
+  /**
+   * The same in one reading, for rows that stand alone under such a method: results are handed out
+   * as the rows are read, and are void if it throws.
+   *
+   * @throws InputFaults if a row cannot be calculated
+   * @throws IllegalArgumentException if a row is one of a pair or of a sample
+   */
+  public BatchReport runOnce(RowSource rows, Consumer<ResultRow> results) {
+    if (!rowsStandAlone(method)) {
+      throw new IllegalArgumentException(
+          "the method subtracts a blank: its rows need two readings");
+    }
+    Survey survey = new Survey(method);
+    Propagator propagator = propagator(BlankCorrection.NONE);
+    RowResults calculation = results(survey, propagator, null);
+    try {
+      rows.forEach(
+          row -> {
+            if (!row.pair().isEmpty() || !row.sample().isEmpty()) {
+              throw new IllegalArgumentException("a row of a pair or a sample: " + row.filter());
+            }
+            if (survey.take(row)) {
+              results.accept(calculation.of(row));
+            }
+          });
+    } catch (InputFaults unread) {
+      survey.unread(unread);
+    }
+    survey.close();
+    groups(rows, survey, propagator);
+    return report(survey, BlankCorrection.NONE, List.of());
+  }
+
+  private RowResults results(Survey survey, Propagator propagator, @Nullable Groups groups) {
+    boolean missing = BlankCorrection.isMissing(survey.blanks());
+    IgnitionBlank loss = IgnitionBlank.of(survey.ignitionLosses(), oneResidue());
+    return new RowResults(
+        method,
+        propagator,
+        propagator(BlankCorrection.NONE),
+        missing,
+        groups,
+        new FurtherResults(balance, loss),
+        loss.blanks() > 0);
   }
 
   private Propagator propagator(BlankCorrection correction) {
     return new Propagator(method.uncertainty(), balance, correction);
   }
 
-  private BlankCorrection correction(BlankTally blanks) {
+  /** Standard uncertainty of a difference of two weighings, mg. */
+  private double oneResidue() {
     double one = balance == null ? method.uncertainty().massMg() : balance.repeatabilityMg();
-    return BlankCorrection.of(blanks, one * Math.sqrt(2), method.uncertainty().blankMg());
+    return one * Math.sqrt(2);
+  }
+
+  private BlankCorrection correction(BlankTally blanks) {
+    return BlankCorrection.of(blanks, oneResidue(), method.uncertainty().blankMg());
   }
 
   private @Nullable Groups groups(RowSource rows, Survey survey, Propagator propagator) {
@@ -82,18 +154,29 @@ public final class BatchCalculation {
 
   private BatchReport report(Survey survey, BlankCorrection correction, List<PairVerdict> pairs) {
     Set<Flag> flags = EnumSet.noneOf(Flag.class);
-    blankFlags(flags, survey);
+    survey.days().addElsewhere(elsewhere);
+    List<AnalyticalDays.Day> days =
+        survey.days().under(method.blank(), method.sample().batchSize());
+    blankFlags(flags, survey.blanks(), days);
     pairFlags(flags, survey.sampleRows(), pairs);
     return new BatchReport(
-        method, survey.rows(), survey.sampleRows(), survey.blanks(), correction, pairs, flags);
+        method,
+        survey.rows(),
+        survey.sampleRows(),
+        survey.blanks(),
+        correction,
+        days,
+        pairs,
+        flags);
   }
 
-  private void blankFlags(Set<Flag> flags, Survey survey) {
-    BlankTally blanks = survey.blanks();
-    long needed = method.blank().needed(survey.sampleRows(), method.sample().batchSize());
-    long count = blanks.count(method.blank().kind());
-    if (count < needed) {
-      flags.add(count == 0 ? Flag.NO_BLANKS : Flag.FEW_BLANKS);
+  /** A day without any blank counts as one without, whatever other days have. */
+  private static void blankFlags(
+      Set<Flag> flags, BlankTally blanks, List<AnalyticalDays.Day> days) {
+    for (AnalyticalDays.Day day : days) {
+      if (day.isShort()) {
+        flags.add(day.blanks() == 0 ? Flag.NO_BLANKS : Flag.FEW_BLANKS);
+      }
     }
     for (BlankKind kind : BlankKind.values()) {
       if (blanks.highCount(kind) > 0) {

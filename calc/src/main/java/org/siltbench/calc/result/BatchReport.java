@@ -15,6 +15,7 @@ import org.siltbench.calc.method.Method;
  * @param samples filters with a role of sample
  * @param blanks the blanks by kind
  * @param correction what was subtracted
+ * @param days samples and blanks by the day of their analysis
  * @param pairs the duplicates, in the order of their first row
  * @param flags what to know about the batch
  */
@@ -24,5 +25,6 @@ public record BatchReport(
     long samples,
     BlankTally blanks,
     BlankCorrection correction,
+    List<AnalyticalDays.Day> days,
     List<PairVerdict> pairs,
     Set<Flag> flags) {}

@@ -12,6 +12,7 @@ public enum Cause {
   BUOYANCY("air buoyancy", "mg", "change of the air between the weighings"),
   MOISTURE("moisture", "mg", "water taken up on the way to the pan"),
   BLANK("blank", "mg", "the blank that was subtracted, shared by all filters"),
+  DISSOLVED("dissolved solids", "mg", "what was dissolved in the water that dried up"),
   VOLUME("volume", "mL", "as stated for this sample"),
   VOLUME_READING("volume reading", "mL", "reading a mark, tilt"),
   VOLUME_CALIBRATION("volume calibration", "mL", "the vessel's mark, shared by all its uses"),
@@ -21,11 +22,15 @@ public enum Cause {
   private final String title;
   private final String unit;
   private final String means;
+  private final boolean mass;
+  private final boolean volume;
 
   Cause(String title, String unit, String means) {
     this.title = title;
     this.unit = unit;
     this.means = means;
+    this.mass = unit.equals("mg");
+    this.volume = unit.equals("mL");
   }
 
   /** The name in a budget table. */
@@ -51,11 +56,11 @@ public enum Cause {
 
   /** True for parts of the residue, in mg. */
   boolean isMass() {
-    return unit.equals("mg");
+    return mass;
   }
 
   /** True for parts of the volume, in mL. */
   boolean isVolume() {
-    return unit.equals("mL");
+    return volume;
   }
 }

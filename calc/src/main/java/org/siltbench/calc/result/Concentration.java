@@ -3,10 +3,11 @@ package org.siltbench.calc.result;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.montecarlo.Comparison;
 import org.siltbench.calc.montecarlo.FirstOrderDoubt;
 import org.siltbench.calc.montecarlo.Interval;
+import org.siltbench.calc.montecarlo.Propagation;
 import org.siltbench.calc.stats.Quantiles;
 import org.siltbench.calc.uncertainty.Budget;
 import org.siltbench.calc.uncertainty.Part;
@@ -16,39 +17,63 @@ public final class Concentration {
 
   private static final Cause[] CAUSES = Cause.values();
   private static final double ML_PER_L = 1000;
+  private static final int COMPARED_DIGITS = 1;
 
   private final Propagator propagator;
   private final double value;
   private final double litres;
   private final double[] parts;
-  private final double u;
+  private final double massVariance;
+  private final double volumeVariance;
+  private final double variance;
   private final double dof;
   private final @Nullable Interval interval;
 
-  Concentration(
-      Propagator propagator, double value, double litres, double[] parts, double u, double dof) {
-    this(propagator, value, litres, parts, u, dof, null);
-  }
-
-  private Concentration(
-      Propagator propagator,
-      double value,
-      double litres,
-      double[] parts,
-      double u,
-      double dof,
-      @Nullable Interval interval) {
+  /**
+   * Combines the parts: u² = u²(mass)/V² + (C/V)²·u²(volume) + u²(sub-sampling).
+   *
+   * @param parts standard uncertainty of each cause, in its unit, by its place
+   */
+  Concentration(Propagator propagator, double value, double litres, double[] parts) {
     this.propagator = propagator;
     this.value = value;
     this.litres = litres;
     this.parts = parts;
-    this.u = u;
-    this.dof = dof;
+    double mg = 0;
+    double ml = 0;
+    double rest = 0;
+    for (int i = 0; i < CAUSES.length; i++) {
+      double square = parts[i] * parts[i];
+      if (CAUSES[i].isMass()) {
+        mg += square;
+      } else if (CAUSES[i].isVolume()) {
+        ml += square;
+      } else {
+        rest += square;
+      }
+    }
+    this.massVariance = mg;
+    this.volumeVariance = ml;
+    double perMl = value / litres / ML_PER_L;
+    this.variance = mg / (litres * litres) + perMl * perMl * ml + rest;
+    this.dof = propagator.dof(value, litres, parts, variance);
+    this.interval = null;
+  }
+
+  private Concentration(Concentration of, Interval interval) {
+    this.propagator = of.propagator;
+    this.value = of.value;
+    this.litres = of.litres;
+    this.parts = of.parts;
+    this.massVariance = of.massVariance;
+    this.volumeVariance = of.volumeVariance;
+    this.variance = of.variance;
+    this.dof = of.dof;
     this.interval = interval;
   }
 
   Concentration with(Interval byDistributions) {
-    return new Concentration(propagator, value, litres, parts, u, dof, byDistributions);
+    return new Concentration(this, byDistributions);
   }
 
   /** ∂C/∂x of a cause: 1/V for masses in mg, −C/V for volumes in mL, 1 for sub-sampling. */
@@ -76,7 +101,7 @@ public final class Concentration {
 
   /** The combined standard uncertainty, mg/L, first order. */
   public double u() {
-    return u;
+    return Math.sqrt(variance);
   }
 
   /** Effective degrees of freedom; infinite where none of the parts has finite ones. */
@@ -93,7 +118,7 @@ public final class Concentration {
    * The expanded uncertainty, mg/L: k·u, or half the interval where distributions were propagated.
    */
   public double expanded() {
-    return interval == null ? k() * u : interval.length() / 2;
+    return interval == null ? k() * u() : interval.length() / 2;
   }
 
   /** The interval by distributions, mg/L; null where the first order was good enough. */
@@ -101,14 +126,30 @@ public final class Concentration {
     return interval;
   }
 
+  /**
+   * Both ways of propagation beside each other: the first order and 100 000 seeded trials.
+   * Agreement is asked for to the first digit of u (JCGM 101:2008, 8.1): 100 000 trials cannot tell
+   * more.
+   *
+   * @param name of the result; the seed is made from it, so that it is the same each time
+   */
+  public TwoWays bothWays(String name) {
+    Interval trials = new ByDistributions().interval(this, ByDistributions.seed(name));
+    double u = Math.max(u(), Double.MIN_NORMAL);
+    return new TwoWays(
+        Propagation.USUAL_TRIALS,
+        trials,
+        Comparison.of(value, k() * u(), u, trials, COMPARED_DIGITS));
+  }
+
   /** Standard uncertainty of the net residue, mg. */
   public double residueU() {
-    return root(Cause::isMass);
+    return Math.sqrt(massVariance);
   }
 
   /** Standard uncertainty of the volume, mL. */
   public double volumeU() {
-    return root(Cause::isVolume);
+    return Math.sqrt(volumeVariance);
   }
 
   /** Standard uncertainty of one cause, in the cause's unit. */
@@ -121,18 +162,14 @@ public final class Concentration {
     return propagator.dof(cause);
   }
 
-  private double root(Predicate<Cause> among) {
-    double sum = 0;
-    for (Cause cause : CAUSES) {
-      double part = among.test(cause) ? parts[cause.place()] : 0;
-      sum += part * part;
-    }
-    return Math.sqrt(sum);
-  }
-
   /** Why the first order may not be trusted; empty where it may. */
   Set<FirstOrderDoubt> doubts() {
     return FirstOrderDoubt.of(value * litres, residueU(), litres * ML_PER_L, volumeU(), dof, 0);
+  }
+
+  /** False where there is certainly no doubt about the first order. */
+  boolean mayBeDoubtful() {
+    return FirstOrderDoubt.isPossible(volumeU() / (litres * ML_PER_L), dof);
   }
 
   /** The probability of coverage; where k is stated, what k means for a normal result. */
@@ -145,14 +182,32 @@ public final class Concentration {
 
   /** The budget: the parts that are not zero, in mg/L. */
   public Budget budget() {
-    List<Part> list = new ArrayList<>();
-    for (Cause cause : CAUSES) {
-      int i = cause.place();
+    int count = 0;
+    for (double part : parts) {
+      count += part > 0 ? 1 : 0;
+    }
+    double[] variances = new double[count];
+    double[] dofs = new double[count];
+    int at = 0;
+    for (int i = 0; i < CAUSES.length; i++) {
       if (parts[i] > 0) {
-        double c = sensitivity(cause, value, litres);
-        list.add(new Part(cause.title(), parts[i], cause.unit(), c, propagator.dof(cause)));
+        double effect = sensitivity(CAUSES[i], value, litres) * parts[i];
+        variances[at] = effect * effect;
+        dofs[at++] = propagator.dof(CAUSES[i]);
       }
     }
-    return Budget.ofIndependent(value, "mg/L", list);
+    return Budget.ofIndependent(value, "mg/L", variances, dofs, this::written);
+  }
+
+  private List<Part> written() {
+    List<Part> list = new ArrayList<>();
+    for (Cause cause : CAUSES) {
+      double u = parts[cause.place()];
+      if (u > 0) {
+        double c = sensitivity(cause, value, litres);
+        list.add(new Part(cause.title(), u, cause.unit(), c, propagator.dof(cause)));
+      }
+    }
+    return list;
   }
 }

@@ -1,16 +1,11 @@
 package org.siltbench.calc.result;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-
 /**
  * Figures as papers show them. Rounding is half to even (Standard Methods 1050 B); JSON keeps the
  * unrounded figures.
  */
 public final class ForPeople {
 
-  private static final int LIMIT_DIGITS = 2;
   private static final int U_DIGITS = 2;
 
   private ForPeople() {}
@@ -27,32 +22,12 @@ public final class ForPeople {
     if (!Double.isFinite(value)) {
       return Double.isNaN(value) ? "" : value > 0 ? "∞" : "-∞";
     }
-    BigDecimal exact = new BigDecimal(Double.toString(value));
-    BigDecimal figures = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-    int places = Math.max(0, figures.scale());
-    if (limit > 0) {
-      places = Math.min(places, places(limit));
-    }
-    boolean coarser = figures.scale() < 0;
-    return (coarser ? figures : exact.setScale(places, RoundingMode.HALF_EVEN)).toPlainString();
+    return Figures.of(value, digits, limit > 0 ? Figures.places(limit) : Figures.ANY_PLACES);
   }
 
   /** A reporting limit: two significant figures at most, trailing zeros left out. */
   public static String limit(double limit) {
-    return limit > 0 ? rounded(limit).toPlainString() : "";
-  }
-
-  private static BigDecimal rounded(double limit) {
-    BigDecimal two =
-        new BigDecimal(Double.toString(limit))
-            .round(new MathContext(LIMIT_DIGITS, RoundingMode.HALF_EVEN))
-            .stripTrailingZeros();
-    return two.scale() < 0 ? two.setScale(0) : two;
-  }
-
-  /** Decimal places of a reporting limit; a limit of ten or more has none. */
-  private static int places(double limit) {
-    return rounded(limit).scale();
+    return limit > 0 ? Figures.two(limit).toPlainString() : "";
   }
 
   /**

@@ -27,6 +27,8 @@ import org.siltbench.calc.quantity.Volume;
  * @param volumeU its standard uncertainty, mL, zero or above; null to take the method's inputs
  * @param taken aliquot or whole bottle; null where it is not said
  * @param seen flags that were raised before the calculation; they are passed on
+ * @param analysed the day of its analysis, as a word; empty where there is one day only
+ * @param extras what few rows have; null for the rest
  */
 public record InputRow(
     long line,
@@ -42,11 +44,18 @@ public record InputRow(
     @Nullable Volume volume,
     @Nullable Double volumeU,
     @Nullable Taken taken,
-    Set<Flag> seen) {
+    Set<Flag> seen,
+    String analysed,
+    @Nullable RowExtras extras) {
 
   /** Starts a row with the two things every row has. */
   public static Builder of(String filter, RowRole role) {
     return new Builder(filter, role);
+  }
+
+  /** True for sand weighed apart: its volume is the fines'. */
+  boolean isSand() {
+    return extras != null && extras.isSand();
   }
 
   /** The group the row belongs to: rows with the same key are one sample; empty for a lone row. */
@@ -70,7 +79,9 @@ public record InputRow(
     private @Nullable Volume volume;
     private @Nullable Double volumeU;
     private @Nullable Taken taken;
-    private Set<Flag> seen = EnumSet.noneOf(Flag.class);
+    private Set<Flag> seen = Set.of();
+    private String analysed = "";
+    private @Nullable RowExtras extras;
 
     private Builder(String filter, RowRole role) {
       this.filter = filter;
@@ -142,7 +153,19 @@ public record InputRow(
 
     /** Flags raised before. */
     public Builder seen(Set<Flag> flags) {
-      this.seen = flags.isEmpty() ? EnumSet.noneOf(Flag.class) : EnumSet.copyOf(flags);
+      this.seen = flags.isEmpty() ? Set.of() : EnumSet.copyOf(flags);
+      return this;
+    }
+
+    /** The day of its analysis. */
+    public Builder analysed(String day) {
+      this.analysed = day;
+      return this;
+    }
+
+    /** What few rows have. */
+    public Builder extras(@Nullable RowExtras more) {
+      this.extras = more;
       return this;
     }
 
@@ -162,7 +185,9 @@ public record InputRow(
           volume,
           volumeU,
           taken,
-          seen);
+          seen,
+          analysed,
+          extras);
     }
   }
 }

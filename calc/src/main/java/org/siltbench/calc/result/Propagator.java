@@ -1,12 +1,10 @@
 package org.siltbench.calc.result;
 
-import java.util.EnumMap;
-import java.util.Map;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.blank.BlankCorrection;
 import org.siltbench.calc.method.UncertaintyInputs;
 import org.siltbench.calc.uncertainty.Coverage;
-import org.siltbench.calc.uncertainty.StandardUncertainty;
 
 /**
  * Computes concentrations and their first-order uncertainty under one method, balance and blank.
@@ -17,24 +15,28 @@ import org.siltbench.calc.uncertainty.StandardUncertainty;
 final class Propagator {
 
   private static final double PER_CENT = 0.01;
+  private static final double THREE = 3;
   private static final Cause[] CAUSES = Cause.values();
 
   private final UncertaintyInputs inputs;
   private final @Nullable BalanceRecord balance;
   private final BlankCorrection blank;
   private final Coverage coverage;
-  private final Map<Cause, Double> finiteDof = new EnumMap<>(Cause.class);
+  private final double[] dofs = new double[CAUSES.length];
+  private final boolean finite;
 
   Propagator(UncertaintyInputs inputs, @Nullable BalanceRecord balance, BlankCorrection blank) {
     this.inputs = inputs;
     this.balance = balance;
     this.blank = blank;
     this.coverage = coverage(inputs);
-    note(Cause.WEIGHING, inputs.massDof());
-    note(
-        Cause.REPEATABILITY,
-        balance == null ? Double.POSITIVE_INFINITY : balance.repeatabilityDof());
-    note(Cause.BLANK, blank.dof());
+    Arrays.fill(dofs, Double.POSITIVE_INFINITY);
+    dofs[Cause.WEIGHING.place()] = inputs.massDof();
+    if (balance != null) {
+      dofs[Cause.REPEATABILITY.place()] = balance.repeatabilityDof();
+    }
+    dofs[Cause.BLANK.place()] = blank.dof();
+    this.finite = Arrays.stream(dofs).anyMatch(dof -> !Double.isInfinite(dof));
   }
 
   private static Coverage coverage(UncertaintyInputs inputs) {
@@ -43,12 +45,6 @@ final class Propagator {
     return probability != null
         ? Coverage.ofProbability(probability)
         : Coverage.ofFactor(k == null ? 2 : k);
-  }
-
-  private void note(Cause cause, double dof) {
-    if (!Double.isInfinite(dof)) {
-      finiteDof.put(cause, dof);
-    }
   }
 
   Coverage coverage() {
@@ -61,19 +57,19 @@ final class Propagator {
 
   /** Degrees of freedom of a cause. */
   double dof(Cause cause) {
-    return finiteDof.getOrDefault(cause, Double.POSITIVE_INFINITY);
+    return dofs[cause.place()];
   }
 
   /** The concentration of a sample whose volume is known and above zero. */
   Concentration concentration(SampleSums sums) {
     double litres = sums.litres();
-    double net = sums.residue().milligrams() - sums.filters() * blank.milligrams();
+    double net = sums.residueMg() - sums.blankShares() * blank.milligrams();
     double value = net / litres;
     double[] u = new double[CAUSES.length];
     masses(u, sums, net);
     volumes(u, sums);
     u[Cause.SUBSAMPLING.place()] = inputs.subsamplingPct() * PER_CENT * Math.abs(value);
-    return combine(value, litres, u);
+    return new Concentration(this, value, litres, u);
   }
 
   private void masses(double[] u, SampleSums sums, double net) {
@@ -83,20 +79,32 @@ final class Propagator {
       balance(u, balance, sums, net);
     }
     u[Cause.MOISTURE.place()] = inputs.moistureMg() * Math.sqrt(sums.weighings());
-    u[Cause.BLANK.place()] = sums.filters() * blank.u();
+    u[Cause.BLANK.place()] = sums.blankShares() * blank.u();
+    u[Cause.DISSOLVED.place()] = Math.sqrt(sums.dissolvedVariance());
   }
 
   private static void balance(double[] u, BalanceRecord record, SampleSums sums, double net) {
     double independent = Math.sqrt(sums.weighings());
+    double flat = independent / Math.sqrt(THREE);
     u[Cause.REPEATABILITY.place()] = record.repeatabilityMg() * independent;
     u[Cause.RESOLUTION.place()] = Math.sqrt(sums.resolutionVariance());
-    u[Cause.LINEARITY.place()] =
-        StandardUncertainty.rectangular(record.linearityMg()) * independent;
-    u[Cause.ECCENTRICITY.place()] =
-        StandardUncertainty.rectangular(record.eccentricityMg()) * independent;
+    u[Cause.LINEARITY.place()] = record.linearityMg() * flat;
+    u[Cause.ECCENTRICITY.place()] = record.eccentricityMg() * flat;
     u[Cause.CHECK_WEIGHT.place()] = record.spanRelative() * Math.abs(net);
     u[Cause.DRIFT.place()] = record.driftRelative() * Math.abs(sums.postMg());
     u[Cause.BUOYANCY.place()] = record.buoyancyRelative() * Math.abs(sums.postMg());
+  }
+
+  /** Standard uncertainty of one weighing on this balance, or as the method states it, mg. */
+  double oneWeighing(SampleSums sums) {
+    double times = sums.weighings();
+    if (balance == null) {
+      return Math.hypot(Math.sqrt(sums.weighingVariance() / times), inputs.moistureMg());
+    }
+    double flat = Math.hypot(balance.linearityMg(), balance.eccentricityMg()) / Math.sqrt(THREE);
+    double shown = Math.sqrt(sums.resolutionVariance() / times);
+    double noise = Math.hypot(balance.repeatabilityMg(), inputs.moistureMg());
+    return Math.hypot(noise, Math.hypot(flat, shown));
   }
 
   private void volumes(double[] u, SampleSums sums) {
@@ -107,23 +115,17 @@ final class Propagator {
     u[Cause.VOLUME_TEMPERATURE.place()] = inputs.volumeTemperaturePct() * read;
   }
 
-  private Concentration combine(double value, double litres, double[] u) {
-    double variance = 0;
-    for (Cause cause : CAUSES) {
-      double part = Concentration.sensitivity(cause, value, litres) * u[cause.place()];
-      variance += part * part;
-    }
-    double dof = finiteDof.isEmpty() ? Double.POSITIVE_INFINITY : dof(value, litres, u, variance);
-    return new Concentration(this, value, litres, u, Math.sqrt(variance), dof);
-  }
-
   /** Welch-Satterthwaite over the independent causes, as {@code Budget} does. */
-  private double dof(double value, double litres, double[] u, double variance) {
+  double dof(double value, double litres, double[] u, double variance) {
+    if (!finite) {
+      return Double.POSITIVE_INFINITY;
+    }
     double fourths = 0;
-    for (Map.Entry<Cause, Double> finite : finiteDof.entrySet()) {
-      Cause cause = finite.getKey();
-      double part = Concentration.sensitivity(cause, value, litres) * u[cause.place()];
-      fourths += part * part * part * part / finite.getValue();
+    for (int i = 0; i < dofs.length; i++) {
+      if (!Double.isInfinite(dofs[i])) {
+        double part = Concentration.sensitivity(CAUSES[i], value, litres) * u[i];
+        fourths += part * part * part * part / dofs[i];
+      }
     }
     return fourths > 0 ? variance * variance / fourths : Double.POSITIVE_INFINITY;
   }

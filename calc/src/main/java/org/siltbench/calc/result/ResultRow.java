@@ -18,6 +18,7 @@ import org.siltbench.calc.quantity.Mass;
  * @param constant the constant-mass verdict
  * @param limitMgPerL the reporting limit of this sample, mg/L; NaN without a volume
  * @param flags in the order of the list
+ * @param further what few results have; null for the rest
  */
 public record ResultRow(
     InputRow input,
@@ -27,7 +28,8 @@ public record ResultRow(
     @Nullable Concentration concentration,
     ConstantVerdict constant,
     double limitMgPerL,
-    Set<Flag> flags) {
+    Set<Flag> flags,
+    @Nullable Further further) {
 
   /** The column {@code constant}: yes, no or unknown. */
   public String constantWord() {
@@ -38,8 +40,18 @@ public record ResultRow(
     };
   }
 
+  /** The name a seed is made from: the sample's, or the filter's own. */
+  public String seedName() {
+    return input.sample().isEmpty() ? input.filter() : input.sampleKey();
+  }
+
   /** True when someone must look before the result is used. */
   public boolean isStopped() {
-    return flags.stream().anyMatch(flag -> flag.level() == Flag.Level.STOP);
+    for (Flag flag : flags) {
+      if (flag.level() == Flag.Level.STOP) {
+        return true;
+      }
+    }
+    return false;
   }
 }

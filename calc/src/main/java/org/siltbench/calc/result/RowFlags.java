@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.calc.flag.Flag;
 import org.siltbench.calc.method.Method;
+import org.siltbench.calc.method.Span;
 import org.siltbench.calc.method.Taken;
 import org.siltbench.calc.quantity.Mass;
 
@@ -13,9 +14,11 @@ import org.siltbench.calc.quantity.Mass;
 final class RowFlags {
 
   private final Method method;
+  private final boolean ignitionBlank;
 
-  RowFlags(Method method) {
+  RowFlags(Method method, boolean ignitionBlank) {
     this.method = method;
+    this.ignitionBlank = ignitionBlank;
   }
 
   Set<Flag> of(
@@ -24,9 +27,12 @@ final class RowFlags {
       SampleSums sums,
       @Nullable Concentration concentration,
       ConstantVerdict verdict,
-      double limit) {
+      double limit,
+      @Nullable Further further) {
     Set<Flag> flags = EnumSet.noneOf(Flag.class);
-    flags.addAll(row.seen());
+    if (!row.seen().isEmpty()) {
+      flags.addAll(row.seen());
+    }
     residue(flags, row, weighed.residue());
     constancy(flags, row, verdict);
     taken(flags, row, sums);
@@ -37,6 +43,9 @@ final class RowFlags {
           flags,
           Flag.BLANK_HIGH,
           method.blank().isHigh(weighed.residue(), Survey.mgPerL(row, weighed)));
+    }
+    if (further != null) {
+      further(flags, row, further);
     }
     add(flags, Flag.BELOW_LIMIT, concentration != null && concentration.mgPerL() < limit);
     add(flags, Flag.NEGATIVE, concentration != null && concentration.mgPerL() < 0);
@@ -79,5 +88,29 @@ final class RowFlags {
     boolean departs = row.taken() != null && row.taken() != method.taken();
     add(flags, Flag.ALIQUOT_DEPARTURE, departs && row.taken() == Taken.ALIQUOT);
     add(flags, Flag.WHOLE_DEPARTURE, departs && row.taken() == Taken.WHOLE);
+  }
+
+  private void further(Set<Flag> flags, InputRow row, Further further) {
+    RowExtras extras = row.extras();
+    if (extras != null) {
+      add(flags, Flag.VOLUME_BY_MASS, extras.mixture() != null);
+      add(flags, Flag.SEDIMENT_VOLUME, extras.filtrate() && row.volume() != null);
+      boolean stated = extras.dissolvedMgPerL() != null && extras.dried() != null;
+      add(flags, Flag.DISSOLVED_SUBTRACTED, further.dissolvedMg() > 0);
+      add(flags, Flag.DISSOLVED_LEFT, stated && !(further.dissolvedMg() > 0));
+      add(flags, Flag.SAND_IN_ALIQUOT, extras.isSand() && row.taken() == Taken.ALIQUOT);
+      boolean said = extras.material() != null && extras.muffledCelsius() != null;
+      add(flags, Flag.MUFFLING_UNKNOWN, extras.ignited() != null && !said);
+    }
+    boolean water = row.role().isWater();
+    add(flags, Flag.NO_IGNITION_BLANK, water && further.ignited() != null && !ignitionBlank);
+    Recovery recovery = further.recovery();
+    Span span = method.sample().recoveryPct();
+    add(
+        flags,
+        Flag.RECOVERY_OUT,
+        recovery != null
+            && span != null
+            && (recovery.percent() < span.low() || recovery.percent() > span.high()));
   }
 }

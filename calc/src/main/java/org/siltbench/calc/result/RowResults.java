@@ -1,6 +1,5 @@
 package org.siltbench.calc.result;
 
-import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.blank.BlankCorrection;
@@ -18,6 +17,7 @@ final class RowResults {
   private final boolean blankMissing;
   private final @Nullable Groups groups;
   private final RowFlags rowFlags;
+  private final FurtherResults further;
   private final ByDistributions distributions = new ByDistributions();
 
   RowResults(
@@ -25,13 +25,16 @@ final class RowResults {
       Propagator propagator,
       Propagator uncorrected,
       boolean blankMissing,
-      @Nullable Groups groups) {
+      @Nullable Groups groups,
+      FurtherResults further,
+      boolean ignitionBlank) {
     this.method = method;
+    this.further = further;
     this.propagator = propagator;
     this.uncorrected = uncorrected;
     this.blankMissing = blankMissing;
     this.groups = groups;
-    this.rowFlags = new RowFlags(method);
+    this.rowFlags = new RowFlags(method, ignitionBlank);
   }
 
   ResultRow of(InputRow row) {
@@ -45,7 +48,8 @@ final class RowResults {
     ConstantVerdict verdict =
         method.constancy().judgePost(row.posts(), row.pre(), row.resolution());
     double limit = Double.isNaN(sums.litres()) ? Double.NaN : method.report().limit(sums.litres());
-    Set<Flag> flags = rowFlags.of(row, weighed, sums, concentration, verdict, limit);
+    Further more = further.of(row, sums, concentration, use);
+    Set<Flag> flags = rowFlags.of(row, weighed, sums, concentration, verdict, limit, more);
     distributions(flags, concentration);
     batchWide(flags, row, use.blank());
     return new ResultRow(
@@ -56,7 +60,8 @@ final class RowResults {
         byDistributions(flags, row, concentration),
         verdict,
         limit,
-        flags);
+        flags,
+        more);
   }
 
   private SampleSums sums(InputRow row, Weighed weighed) {
@@ -76,8 +81,10 @@ final class RowResults {
   }
 
   private static void distributions(Set<Flag> flags, @Nullable Concentration concentration) {
-    Set<FirstOrderDoubt> doubts =
-        concentration == null ? EnumSet.noneOf(FirstOrderDoubt.class) : concentration.doubts();
+    if (concentration == null || !concentration.mayBeDoubtful()) {
+      return;
+    }
+    Set<FirstOrderDoubt> doubts = concentration.doubts();
     if (doubts.contains(FirstOrderDoubt.VOLUME_NEAR_ZERO)) {
       flags.add(Flag.VOLUME_DOUBTFUL);
     } else if (doubts.contains(FirstOrderDoubt.VOLUME_UNCERTAIN)) {

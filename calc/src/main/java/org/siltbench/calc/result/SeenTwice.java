@@ -2,22 +2,22 @@ package org.siltbench.calc.result;
 
 import java.util.HashSet;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Finds names that may occur more than once, in memory that stays below about 40 MB: exactly for
- * the first names, then by a fixed table of bits (a Bloom filter), which may name a few that occur
- * once but misses none that occurs twice.
+ * Finds names that may occur more than once, in memory that stays below about 40 MB: by a 64-bit
+ * hash of each for the first names, then by a fixed table of bits (a Bloom filter). It may name a
+ * few that occur once but misses none that occurs twice.
  */
 final class SeenTwice {
 
-  private static final int EXACT = 200_000;
+  private static final int FIRST = 200_000;
   private static final int BITS = 28;
   private static final int HASHES = 3;
 
   private final int mostRepeated;
   private final Set<String> repeated = new HashSet<>();
-  private @Nullable Set<String> exact = new HashSet<>();
+  private long[] slots = new long[1 << 10];
+  private int count;
   private long[] bits = new long[0];
 
   /**
@@ -28,20 +28,58 @@ final class SeenTwice {
   }
 
   void add(String name) {
-    boolean before = exact != null ? !exact.add(name) : !mark(name);
+    long hash = mix(ByDistributions.seed(name)) | 1;
+    boolean before = bits.length == 0 ? !insert(hash) : !mark(hash);
     if (before && repeated.size() < mostRepeated) {
       repeated.add(name);
     }
-    if (exact != null && exact.size() > EXACT) {
+    if (count > FIRST) {
       bits = new long[1 << (BITS - 6)];
-      exact.forEach(this::mark);
-      exact = null;
+      for (long slot : slots) {
+        if (slot != 0) {
+          mark(slot);
+        }
+      }
+      slots = new long[0];
+      count = 0;
     }
   }
 
-  /** Marks a name; false when all its marks were there. */
-  private boolean mark(String name) {
-    long hash = mix(ByDistributions.seed(name));
+  /** Puts a hash into the open table, at most half full; false when it was there. */
+  private boolean insert(long hash) {
+    if (2 * count >= slots.length) {
+      grow();
+    }
+    int at = place(slots, hash);
+    if (slots[at] == hash) {
+      return false;
+    }
+    slots[at] = hash;
+    count++;
+    return true;
+  }
+
+  private void grow() {
+    long[] larger = new long[2 * slots.length];
+    for (long slot : slots) {
+      if (slot != 0) {
+        larger[place(larger, slot)] = slot;
+      }
+    }
+    slots = larger;
+  }
+
+  private static int place(long[] table, long hash) {
+    int at = (int) (hash >>> 33) & (table.length - 1);
+    while (table[at] != 0 && table[at] != hash) {
+      at = (at + 1) & (table.length - 1);
+    }
+    return at;
+  }
+
+  /** Marks a hash; false when all its marks were there. */
+  private boolean mark(long of) {
+    long hash = of;
     boolean fresh = false;
     for (int i = 0; i < HASHES; i++) {
       int bit = (int) (hash >>> (64 - BITS));

@@ -8,7 +8,10 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.blank.BlankKind;
 import org.siltbench.calc.blank.BlankTally;
 import org.siltbench.calc.method.Method;
+import org.siltbench.calc.quantity.Mass;
 import org.siltbench.calc.quantity.Volume;
+import org.siltbench.calc.stats.RunningSummary;
+import org.siltbench.calc.stats.Summary;
 
 /** The first look at all rows: faults, blanks, names that occur again, pairs. */
 final class Survey {
@@ -24,26 +27,55 @@ final class Survey {
   private long rows;
   private long sampleRows;
   private boolean pairs;
+  private final AnalyticalDays days = new AnalyticalDays();
+  private final RunningSummary ignitionLosses = new RunningSummary();
+  private String day = "";
+  private long daySamples;
+  private long dayBlanks;
 
   Survey(Method method) {
     this.method = method;
     this.blanks = new BlankTally(method.blank());
   }
 
-  private void take(InputRow row) {
+  /** Takes a row; false where it has faults and is not to be used. */
+  boolean take(InputRow row) {
     rows++;
     List<RowFault> found = RowCheck.faults(row, method);
     if (!found.isEmpty()) {
       note(found);
-      return;
+      return false;
     }
     filters.add(row.filter());
-    sampleRows += row.role() == RowRole.SAMPLE ? 1 : 0;
     pairs |= !row.pair().isEmpty();
     if (!row.sample().isEmpty()) {
       samples.add(row.sampleKey());
     }
-    blank(row);
+    boolean sample = row.role() == RowRole.SAMPLE;
+    sampleRows += sample ? 1 : 0;
+    count(row, sample);
+    if (!row.role().isWater()) {
+      blank(row);
+    }
+    return true;
+  }
+
+  /** Counts by day; rows of one day mostly follow each other. */
+  private void count(InputRow row, boolean sample) {
+    if (!row.analysed().equals(day)) {
+      closeDay();
+      day = row.analysed();
+    }
+    daySamples += sample ? 1 : 0;
+    dayBlanks += row.role().blankKind() == method.blank().kind() ? 1 : 0;
+  }
+
+  private void closeDay() {
+    if (daySamples + dayBlanks > 0) {
+      days.add(day, daySamples, dayBlanks);
+    }
+    daySamples = 0;
+    dayBlanks = 0;
   }
 
   private void note(List<RowFault> found) {
@@ -56,6 +88,11 @@ final class Survey {
     Weighed weighed = kind == null ? null : Weighed.of(row, method);
     if (kind != null && weighed != null) {
       blanks.add(kind, weighed.residue(), mgPerL(row, weighed));
+      RowExtras extras = row.extras();
+      Mass ignited = extras == null ? null : extras.ignited();
+      if (ignited != null && kind == method.blank().kind()) {
+        ignitionLosses.add(weighed.counted().minus(ignited).milligrams());
+      }
     }
   }
 
@@ -71,15 +108,21 @@ final class Survey {
     try {
       source.forEach(this::take);
     } catch (InputFaults unread) {
-      faults.addAll(unread.faults());
-      faults.sort(Comparator.comparingLong(RowFault::line));
-      faultCount += unread.count();
+      unread(unread);
     }
     close();
   }
 
+  /** Notes what a source could not read. */
+  void unread(InputFaults unread) {
+    faults.addAll(unread.faults());
+    faults.sort(Comparator.comparingLong(RowFault::line));
+    faultCount += unread.count();
+  }
+
   /** Throws when a row had a fault. */
-  private void close() {
+  void close() {
+    closeDay();
     if (faultCount > 0) {
       throw new InputFaults(faults, faultCount);
     }
@@ -87,6 +130,15 @@ final class Survey {
 
   BlankTally blanks() {
     return blanks;
+  }
+
+  AnalyticalDays days() {
+    return days;
+  }
+
+  /** What ignited blanks lost in the furnace; null without any. */
+  @Nullable Summary ignitionLosses() {
+    return ignitionLosses.count() == 0 ? null : ignitionLosses.summary();
   }
 
   Set<String> repeatedFilters() {

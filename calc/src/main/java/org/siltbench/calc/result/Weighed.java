@@ -1,5 +1,6 @@
 package org.siltbench.calc.result;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.constant.CountingMass;
 import org.siltbench.calc.method.Method;
@@ -17,16 +18,17 @@ record Weighed(Mass counted, Mass residue, double postWeight) {
   /** The masses of a row that was checked; null where one is missing. */
   static @Nullable Weighed of(InputRow row, Method method) {
     Mass pre = row.pre();
-    if (pre == null || row.posts().isEmpty()) {
+    List<Mass> posts = row.posts();
+    if (pre == null || posts.isEmpty()) {
       return null;
     }
     CountingMass counts = method.constancy().counts();
-    Mass counted = counts.of(row.posts());
-    boolean mean = counts == CountingMass.MEAN_OF_PAIR && row.posts().size() > 1;
+    Mass counted = posts.size() == 1 ? posts.get(0) : counts.of(posts);
+    boolean mean = counts == CountingMass.MEAN_OF_PAIR && posts.size() > 1;
     return new Weighed(counted, counted.minus(pre), mean ? 0.5 : 1);
   }
 
   void addTo(SampleSums sums, InputRow row, Method method) {
-    sums.add(row, counted, residue, postWeight, method.uncertainty().massMg());
+    sums.add(row, this, method);
   }
 }

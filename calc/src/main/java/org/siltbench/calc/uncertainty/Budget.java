@@ -1,6 +1,10 @@
 package org.siltbench.calc.uncertainty;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.stats.Checked;
 
 /**
@@ -17,8 +21,9 @@ public final class Budget {
 
   private final double value;
   private final String unit;
-  private final List<Part> parts;
   private final double[] variances;
+  private final Supplier<List<Part>> written;
+  private @Nullable List<Part> parts;
   private final double variance;
   private final double dof;
 
@@ -36,23 +41,25 @@ public final class Budget {
   public Budget(double value, String unit, List<Part> parts, List<Correlation> correlations) {
     this.value = Checked.finite(value, "result");
     this.unit = unit;
-    this.parts = List.copyOf(parts);
-    Covariance covariance = new Covariance(this.parts, correlations);
+    List<Part> own = List.copyOf(parts);
+    this.written = () -> own;
+    Covariance covariance = new Covariance(own, correlations);
     this.variances = covariance.rowSums();
     this.variance = covariance.total();
     this.dof = covariance.effectiveDof();
   }
 
-  private Budget(double value, String unit, List<Part> parts, double[] variances) {
+  private Budget(
+      double value, String unit, double[] variances, double[] dofs, Supplier<List<Part>> written) {
     this.value = Checked.finite(value, "result");
     this.unit = unit;
-    this.parts = parts;
     this.variances = variances;
+    this.written = written;
     double sum = 0;
     double fourths = 0;
     for (int i = 0; i < variances.length; i++) {
       sum += variances[i];
-      fourths += variances[i] * variances[i] / parts.get(i).dof();
+      fourths += variances[i] * variances[i] / dofs[i];
     }
     this.variance = sum;
     this.dof = fourths > 0 ? sum * sum / fourths : Double.POSITIVE_INFINITY;
@@ -66,16 +73,35 @@ public final class Budget {
   public static Budget ofIndependent(double value, String unit, List<Part> parts) {
     List<Part> own = List.copyOf(parts);
     double[] variances = new double[own.size()];
+    double[] dofs = new double[own.size()];
+    Set<String> names = new HashSet<>();
     for (int i = 0; i < variances.length; i++) {
       Part part = own.get(i);
-      for (int j = 0; j < i; j++) {
-        if (own.get(j).name().equals(part.name())) {
-          throw new IllegalArgumentException("two parts named " + part.name());
-        }
+      if (!names.add(part.name())) {
+        throw new IllegalArgumentException("two parts named " + part.name());
       }
       variances[i] = part.contribution() * part.contribution();
+      dofs[i] = part.dof();
     }
-    return new Budget(value, unit, own, variances);
+    return new Budget(value, unit, variances, dofs, () -> own);
+  }
+
+  /**
+   * The same from bare numbers, for many budgets of the same few causes: the parts are written out
+   * when they are asked for.
+   *
+   * @param value the result, finite; signed
+   * @param variances (cᵢuᵢ)² of each part, zero or more; not changed hereafter
+   * @param dofs degrees of freedom of each, above zero, infinite allowed
+   * @param parts writes the parts, as many, in the same order, each with a name of its own
+   * @throws IllegalArgumentException if the value is not finite or the arrays differ in length
+   */
+  public static Budget ofIndependent(
+      double value, String unit, double[] variances, double[] dofs, Supplier<List<Part>> parts) {
+    if (variances.length != dofs.length) {
+      throw new IllegalArgumentException(variances.length + " variances, " + dofs.length + " dofs");
+    }
+    return new Budget(value, unit, variances, dofs, parts);
   }
 
   /** The result. */
@@ -90,7 +116,12 @@ public final class Budget {
 
   /** The inputs as given. */
   public List<Part> parts() {
-    return parts;
+    List<Part> known = parts;
+    if (known == null) {
+      known = List.copyOf(written.get());
+      parts = known;
+    }
+    return known;
   }
 
   /** The combined standard uncertainty, in the unit of the result; zero without parts. */

@@ -1,6 +1,8 @@
 package org.siltbench.station.command.calculate;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -13,8 +15,10 @@ import org.siltbench.calc.result.BatchReport;
 import org.siltbench.calc.result.ResultRow;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
+import org.siltbench.station.work.calculate.BatchDocument;
 import org.siltbench.station.work.calculate.Calculation;
 import org.siltbench.station.work.calculate.CsvSink;
+import org.siltbench.station.work.calculate.ExplainedSink;
 import org.siltbench.station.work.calculate.JsonSink;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.paper.PaperFile;
@@ -23,6 +27,8 @@ import picocli.CommandLine.Parameters;
 
 /** {@code calc}. */
 final class CalcCommand implements Task {
+
+  private static final int BUFFER = 1 << 16;
 
   @Parameters(index = "0", paramLabel = "FILE.csv", description = "masses and volumes")
   private Path file = Path.of("");
@@ -37,21 +43,37 @@ final class CalcCommand implements Task {
   @Option(names = "--out", paramLabel = "F", description = "write there instead of standard output")
   private @Nullable Path out;
 
+  @Option(
+      names = "--compare",
+      description =
+          "put the interval by distributions beside the first order (100 000 trials a row)")
+  private boolean compare;
+
+  @Option(
+      names = "--explain",
+      paramLabel = "FILTER",
+      description =
+          "write out how this filter's result came about, or all; without --json and --out in place"
+              + " of the table")
+  private String explain = "";
+
   @Override
   public int run(Session session) throws IOException {
     Method chosen = method(session);
     Calculation calculation = new Calculation(file, chosen);
     Path target = out;
     if (target == null) {
-      Writer writer = session.console().writer();
+      boolean instead = !explain.isEmpty() && !session.json();
+      Writer writer = instead ? Writer.nullWriter() : session.console().writer();
       calculation.run(new Telling(session, sink(session, writer, chosen)));
       writer.flush();
     } else {
       PaperFile.write(
           target,
           to -> {
-            Writer writer = new java.io.OutputStreamWriter(to, StandardCharsets.UTF_8);
-            calculation.run(new Telling(session, sink(session, writer, chosen)));
+            Writer writer =
+                new BufferedWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8), BUFFER);
+            calculation.runDiscardably(new Telling(session, sink(session, writer, chosen)));
             writer.flush();
           });
     }
@@ -66,11 +88,13 @@ final class CalcCommand implements Task {
         : session.methods().get(method);
   }
 
-  private static Calculation.Sink sink(Session session, Writer writer, Method method)
-      throws IOException {
-    return session.json()
-        ? new JsonSink(writer, method.key())
-        : new CsvSink(writer, method.report().digits());
+  private Calculation.Sink sink(Session session, Writer writer, Method method) throws IOException {
+    JsonSink.Told told = new JsonSink.Told(compare, explain);
+    if (session.json()) {
+      return new JsonSink(writer, method, told);
+    }
+    CsvSink table = new CsvSink(writer, method.report().digits(), compare);
+    return explain.isEmpty() ? table : new ExplainedSink(table, method, told, session::fact);
   }
 
   /** Tells the batch's flags in words at the end. */
@@ -92,6 +116,7 @@ final class CalcCommand implements Task {
       for (Flag flag : report.flags()) {
         session.message(flag.word() + ": " + flag.means());
       }
+      BatchDocument.sentences(report).forEach(session::message);
     }
   }
 }

@@ -24,7 +24,6 @@ public final class Calculation {
 
   /** Takes the results one by one. */
   public interface Sink {
-
     /** Before the first result; not called if the table has a fault. */
     void begin(List<String> columns) throws IOException;
 
@@ -36,16 +35,33 @@ public final class Calculation {
   }
 
   /**
-   * Calculates.
+   * Calculates. The table is read for faults before the first result is handed out.
    *
    * @throws Problem.WrongUse if the table has faults: line, column, what was expected; then no
    *     result was handed out
    */
   public void run(Sink sink) throws IOException {
+    run(sink, false);
+  }
+
+  /**
+   * Calculates for a sink that is thrown away if this throws, as a file that is not moved to its
+   * place: where no row depends on another, the table is then read once only.
+   *
+   * @throws Problem.WrongUse if the table has faults; what was handed out before is void
+   */
+  public void runDiscardably(Sink sink) throws IOException {
+    run(sink, true);
+  }
+
+  private void run(Sink sink, boolean discardable) throws IOException {
     try {
       TableRows rows = new TableRows(file);
       Handing handing = new Handing(sink, rows);
-      BatchReport report = new BatchCalculation(method).run(rows, handing::take);
+      BatchCalculation calculation = new BatchCalculation(method);
+      boolean once = discardable && rows.standAlone() && BatchCalculation.rowsStandAlone(method);
+      BatchReport report =
+          once ? calculation.runOnce(rows, handing::take) : calculation.run(rows, handing::take);
       handing.begin();
       sink.end(report);
     } catch (InputFaults e) {
@@ -58,7 +74,6 @@ public final class Calculation {
   }
 
   private static final class Handing {
-
     private final Sink sink;
     private final TableRows rows;
     private boolean begun;

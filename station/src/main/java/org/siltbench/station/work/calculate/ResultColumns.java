@@ -35,6 +35,8 @@ public final class ResultColumns {
     out.put("flags", Flag.join(row.flags()));
     out.put("k", c == null ? null : (Object) c.k());
     out.put("limit_mg_l", Double.isNaN(row.limitMgPerL()) ? null : (Object) row.limitMgPerL());
+    FurtherColumns.exact(row.further())
+        .forEach((name, value) -> out.put(name, Double.isFinite(value) ? (Object) value : null));
     return out;
   }
 
@@ -44,16 +46,24 @@ public final class ResultColumns {
 
   /** For tables: figures as people read them, in the order of {@link #NAMES}. */
   public static List<String> rounded(ResultRow row, int digits) {
+    String[] out = new String[NAMES.size()];
+    round(row, digits, out, 0);
+    return List.of(out);
+  }
+
+  /** The same into an array from a place on; the place after the last. */
+  static int round(ResultRow row, int digits, String[] out, int from) {
     Concentration c = row.concentration();
-    return List.of(
-        row.residue().toMilligrams(),
-        blank(row.blankMg()),
-        c == null ? "" : ForPeople.value(c.mgPerL(), digits, row.limitMgPerL()),
-        c == null ? "" : ForPeople.uncertainty(c.u()),
-        c == null ? "" : ForPeople.uncertainty(c.expanded()),
-        c == null ? "" : dof(c.dof()),
-        row.constantWord(),
-        Flag.join(row.flags()));
+    int at = from;
+    out[at++] = row.residue().toMilligrams();
+    out[at++] = blank(row.blankMg());
+    out[at++] = c == null ? "" : ForPeople.value(c.mgPerL(), digits, row.limitMgPerL());
+    out[at++] = c == null ? "" : ForPeople.uncertainty(c.u());
+    out[at++] = c == null ? "" : ForPeople.uncertainty(c.expanded());
+    out[at++] = c == null ? "" : dof(c.dof());
+    out[at++] = row.constantWord();
+    out[at++] = Flag.join(row.flags());
+    return at;
   }
 
   private static String blank(double milligrams) {

@@ -22,6 +22,7 @@ final class TableRows implements RowSource {
 
   private final Path file;
   private final List<String> columns;
+  private final InputColumns meaning;
   private List<String> current = List.of();
 
   TableRows(Path file) throws IOException {
@@ -29,6 +30,12 @@ final class TableRows implements RowSource {
     try (Table table = Table.open(file)) {
       this.columns = table.columns();
     }
+    this.meaning = new InputColumns(columns, 1);
+  }
+
+  /** True if no row can depend on another by the columns there are. */
+  boolean standAlone() {
+    return meaning.rowsStandAlone();
   }
 
   /** The names of the columns, as they stand in the file. */
@@ -44,14 +51,20 @@ final class TableRows implements RowSource {
   @Override
   public void forEach(Consumer<InputRow> reader) {
     List<RowFault> faults = new ArrayList<>();
+    List<RowFault> found = new ArrayList<>();
     long count = 0;
     try (Table table = Table.open(file)) {
-      InputColumns meaning = new InputColumns(table.columns(), 1);
       Numbers numbers = new Numbers(table.columns());
       while (table.hasNext()) {
-        List<RowFault> found = read(table, meaning, numbers, reader);
-        count += found.size();
-        found.stream().limit(SHOWN_FAULTS - (long) faults.size()).forEach(faults::add);
+        Row row = table.next();
+        if (!row.blank()) {
+          read(row, numbers, reader, found);
+          count += found.size();
+          if (!found.isEmpty()) {
+            found.stream().limit(SHOWN_FAULTS - (long) faults.size()).forEach(faults::add);
+            found.clear();
+          }
+        }
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -61,19 +74,12 @@ final class TableRows implements RowSource {
     }
   }
 
-  private List<RowFault> read(
-      Table table, InputColumns meaning, Numbers numbers, Consumer<InputRow> reader) {
-    Row row = table.next();
-    if (row.blank()) {
-      return List.of();
-    }
-    List<RowFault> faults = new ArrayList<>(0);
-    InputRow input = meaning.read(numbers.normal(row), row.line(), faults);
-    if (faults.isEmpty()) {
+  private void read(Row row, Numbers numbers, Consumer<InputRow> reader, List<RowFault> found) {
+    InputRow input = meaning.read(numbers.normal(row), row.line(), found);
+    if (found.isEmpty()) {
       current = row.cells();
       reader.accept(input);
     }
-    return faults;
   }
 
   /** Turns decimal commas into points in the columns that hold numbers. */
@@ -85,7 +91,8 @@ final class TableRows implements RowSource {
       number = new boolean[columns.size()];
       for (int i = 0; i < number.length; i++) {
         String name = columns.get(i).strip().toLowerCase(Locale.ROOT);
-        number[i] = name.matches("pre_g|post\\d*_g|volume_ml|volume_u_ml");
+        number[i] =
+            name.matches("pre_g|post\\d*_g|\\w+_ml|\\w+_mg_l|ignited_g|mixture_g|muffled_c");
       }
     }
 

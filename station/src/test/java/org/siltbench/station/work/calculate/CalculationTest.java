@@ -41,7 +41,7 @@ class CalculationTest {
   @SuppressWarnings("unchecked")
   private List<Map<String, Object>> rows(String text) throws IOException, NotJson {
     StringWriter out = new StringWriter();
-    new Calculation(file(text), method).run(new JsonSink(out, method.key()));
+    new Calculation(file(text), method).run(new JsonSink(out, method, JsonSink.Told.NOTHING));
     Map<String, Object> document = Json.object(out.toString().strip());
     assertEquals("sm-2540d-22", document.get("method"));
     return (List<Map<String, Object>>) document.get("rows");

@@ -1,0 +1,84 @@
+package org.siltbench.calc.quantity;
+
+import java.math.BigDecimal;
+
+/**
+ * Exact decimals as whole numbers of a small unit, read and written without big numbers where they
+ * are short. What is unusual goes the long way, so that both ways say the same.
+ */
+final class FixedPoint {
+
+  private static final int MOST_DIGITS = 18;
+  private static final long[] POWERS = new long[MOST_DIGITS + 1];
+
+  static {
+    POWERS[0] = 1;
+    for (int i = 1; i <= MOST_DIGITS; i++) {
+      POWERS[i] = 10 * POWERS[i - 1];
+    }
+  }
+
+  private FixedPoint() {}
+
+  /**
+   * A decimal text times 10^scale.
+   *
+   * @throws NumberFormatException if the text is no decimal number
+   * @throws ArithmeticException if it is finer than the unit or out of range
+   */
+  static long parse(String text, int scale) {
+    int at = !text.isEmpty() && (text.charAt(0) == '-' || text.charAt(0) == '+') ? 1 : 0;
+    long digits = 0;
+    int count = 0;
+    int point = -1;
+    for (int i = at; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= '0' && c <= '9' && count < MOST_DIGITS) {
+        digits = 10 * digits + (c - '0');
+        count++;
+      } else if (c == '.' && point < 0) {
+        point = count;
+      } else {
+        return slowly(text, scale);
+      }
+    }
+    int shift = scale - (point < 0 ? 0 : count - point);
+    if (count == 0 || shift < 0 || count + shift > MOST_DIGITS) {
+      return slowly(text, scale);
+    }
+    long value = digits * POWERS[shift];
+    return text.charAt(0) == '-' ? -value : value;
+  }
+
+  private static long slowly(String text, int scale) {
+    return new BigDecimal(text).movePointRight(scale).longValueExact();
+  }
+
+  /** The shortest plain decimal of a whole number over 10^scale, scale from 1 to 18. */
+  static String plain(long value, int scale) {
+    if (value == Long.MIN_VALUE) {
+      return BigDecimal.valueOf(value, scale).stripTrailingZeros().toPlainString();
+    }
+    long size = Math.abs(value);
+    long whole = size / POWERS[scale];
+    long rest = size % POWERS[scale];
+    StringBuilder out = new StringBuilder(24);
+    if (value < 0) {
+      out.append('-');
+    }
+    out.append(whole);
+    if (rest > 0) {
+      fraction(out, rest, scale);
+    }
+    return out.toString();
+  }
+
+  private static void fraction(StringBuilder out, long rest, int scale) {
+    out.append('.');
+    long left = rest;
+    for (int place = scale - 1; left > 0; place--) {
+      out.append((char) ('0' + left / POWERS[place]));
+      left %= POWERS[place];
+    }
+  }
+}
