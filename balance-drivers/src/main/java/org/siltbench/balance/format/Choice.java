@@ -3,20 +3,43 @@ package org.siltbench.balance.format;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /** Some texts with a value each; the longest that fits wins. */
 final class Choice<T> {
 
+  private static final int SHIFT = 60;
+  private static final int MOST_FACTORS = 1000;
+  private static final long FIRST_FACTOR = 0x9E3779B97F4A7C15L;
+  private static final long STEP = 0x2545F4914F6CDD1EL;
+
   private final byte[][] texts;
+  private final long[] words;
+  private final long[] masks;
   private final List<T> values;
+  private final int[] lengths;
+  private final long factor;
+  private final int width;
+  private final int[] slots = new int[1 << (Long.SIZE - SHIFT)];
 
   private Choice(byte[][] texts, List<T> values) {
     this.texts = texts;
     this.values = values;
+    lengths = Arrays.stream(texts).mapToInt(t -> t.length).toArray();
+    words = new long[texts.length];
+    masks = new long[texts.length];
+    for (int i = 0; i < texts.length; i++) {
+      words[i] = Words.of(texts[i]);
+      masks[i] = Words.mask(texts[i].length);
+    }
+    factor = factor();
+    width = commonWidth();
+    for (int i = 0; width > 0 && i < words.length; i++) {
+      slots[slot(words[i])] = i;
+    }
   }
 
   static <S, T> Choice<T> of(List<S> items, Function<S, String> text, Function<S, T> value) {
@@ -43,24 +66,53 @@ final class Choice<T> {
   }
 
   int longest(byte[] bytes, int at, int to) {
-    for (int i = 0; i < texts.length; i++) {
-      if (startsWith(bytes, at, to, texts[i])) {
+    long word = Words.at(bytes, at);
+    if (width > 0) {
+      int only = slots[slot(word & Words.mask(width))];
+      return (word & masks[only]) == words[only] && width <= to - at ? only : -1;
+    }
+    for (int i = 0; i < masks.length; i++) {
+      if ((word & masks[i]) == words[i] && fits(i, bytes, at, to)) {
         return i;
       }
     }
     return -1;
   }
 
-  T value(int index) {
-    return values.get(index);
+  private int slot(long word) {
+    return (int) ((word * factor) >>> SHIFT);
+  }
+
+  /** A factor that gives each text a place of its own in a small table; 0 if none was found. */
+  private long factor() {
+    for (long candidate = FIRST_FACTOR, i = 0; i < MOST_FACTORS; i++, candidate += STEP) {
+      long tried = candidate;
+      long places =
+          Arrays.stream(words).mapToInt(w -> (int) ((w * tried) >>> SHIFT)).distinct().count();
+      if (places == words.length) {
+        return tried;
+      }
+    }
+    return 0;
+  }
+
+  /** Texts of one width need no search: which one it may be is looked up, without a branch. */
+  private int commonWidth() {
+    boolean one = lengths.length > 0 && Arrays.stream(lengths).distinct().count() == 1;
+    return one && lengths[0] > 0 && lengths[0] <= Long.BYTES && factor != 0 ? lengths[0] : 0;
+  }
+
+  private boolean fits(int i, byte[] bytes, int at, int to) {
+    int length = lengths[i];
+    return length <= to - at && (length <= Long.BYTES || startsWith(bytes, at, to, texts[i]));
+  }
+
+  /** The values in the order of the places that {@link #longest} answers. */
+  List<T> values() {
+    return values;
   }
 
   int length(int index) {
-    return texts[index].length;
-  }
-
-  /** The value all texts share, or null. */
-  @Nullable T onlyValue() {
-    return values.stream().distinct().count() == 1 ? values.get(0) : null;
+    return lengths[index];
   }
 }

@@ -5,12 +5,12 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import java.time.Instant;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.LineSpan;
 import org.siltbench.balance.Reading;
-import org.siltbench.calc.quantity.Mass;
 
 /**
  * Reads lines by one format, for one stream and one thread. Nothing is allocated beyond the reading
- * itself and the texts it holds.
+ * itself.
  */
 public final class LineParser {
 
@@ -18,7 +18,6 @@ public final class LineParser {
   private final Matcher matcher;
   private final Texts texts;
   private final boolean firstOnly;
-  private final byte[] digits = new byte[Matcher.MAX_DIGITS + 4];
   private @Nullable MassUnit seen;
   private @Nullable String why;
 
@@ -40,7 +39,8 @@ public final class LineParser {
   }
 
   /**
-   * Reads the bytes from {@code from} to before {@code to}.
+   * Reads the bytes from {@code from} to before {@code to}. The reading looks at them for as long
+   * as it lives: they must not change any more.
    *
    * @return the reading, or null if the line gives none; {@link #why} then says why, unless the
    *     line is one that the format ignores
@@ -57,32 +57,31 @@ public final class LineParser {
     if (meaning != null) {
       return noMass(kind(meaning), bytes, from, to, nanos, at);
     }
-    why = Misfit.explain(matcher, format, bytes, from, to);
+    why = Misfit.explain(matcher.failedPart(), matcher.failedAt(), format, bytes, from, to);
     return null;
   }
 
   private @Nullable Reading matched(byte[] bytes, int from, int to, long nanos, Instant at) {
     Meaning meaning = matcher.meaning();
-    if (meaning.compareTo(Meaning.UNDER) >= 0) {
+    if (!meaning.hasMass()) {
       return meaning == Meaning.IGNORE ? null : noMass(kind(meaning), bytes, from, to, nanos, at);
     }
     MassUnit unit = matcher.unit();
     if (!expected(unit)) {
       return null;
     }
-    if (!matcher.inRange(unit)) {
+    if (!matcher.inRange()) {
       why = "the number is finer than a nanogram or beyond 9 kg";
       return null;
     }
-    return new Reading(
-        Reading.Kind.MASS,
-        new Mass(matcher.nanograms()),
-        digits(bytes),
-        unit.symbol(),
-        mark(meaning),
-        new String(bytes, from, to - from, ISO_8859_1),
-        nanos,
-        at);
+    int span =
+        LineSpan.of(
+            to - from,
+            matcher.numberStart() - from,
+            matcher.numberEnd() - from,
+            matcher.negative());
+    return Reading.ofLine(
+        matcher.nanograms(), unit.symbol(), meaning.mark(), bytes, from, span, nanos, at);
   }
 
   private boolean expected(MassUnit unit) {
@@ -111,45 +110,5 @@ public final class LineParser {
       case UNDER -> Reading.Kind.UNDER;
       case NOTHING, STABLE, MOVING, FAULT, IGNORE -> Reading.Kind.FAULT;
     };
-  }
-
-  private static Reading.Mark mark(Meaning meaning) {
-    return switch (meaning) {
-      case STABLE -> Reading.Mark.STABLE;
-      case MOVING -> Reading.Mark.MOVING;
-      case NOTHING, UNDER, OVER, FAULT, IGNORE -> Reading.Mark.NONE;
-    };
-  }
-
-  /** The number as displayed: no plus, no superfluous zeros in front, a point. */
-  private String digits(byte[] bytes) {
-    int start = matcher.numberStart();
-    int end = matcher.numberEnd();
-    boolean padded = bytes[start] == '0' && start + 1 < end && Matcher.isDigit(bytes[start + 1]);
-    return matcher.negative() || matcher.hasComma() || padded
-        ? normalised(bytes)
-        : new String(bytes, start, end - start, ISO_8859_1);
-  }
-
-  private String normalised(byte[] bytes) {
-    int n = 0;
-    if (matcher.negative()) {
-      digits[n++] = '-';
-    }
-    int at = matcher.numberStart();
-    int end = matcher.numberEnd();
-    while (at + 1 < end && bytes[at] == '0' && Matcher.isDigit(bytes[at + 1])) {
-      at++;
-    }
-    if (!Matcher.isDigit(bytes[at])) {
-      digits[n++] = '0';
-    }
-    for (; at < end; at++) {
-      digits[n++] = bytes[at] == ',' ? (byte) '.' : bytes[at];
-    }
-    if (digits[n - 1] == '.') {
-      n--;
-    }
-    return new String(digits, 0, n, ISO_8859_1);
   }
 }

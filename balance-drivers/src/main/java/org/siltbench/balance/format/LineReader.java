@@ -3,7 +3,8 @@ package org.siltbench.balance.format;
 /**
  * Cuts a stream of bytes into lines. What comes before the first line end is thrown away, for half
  * a line is a wrong mass; a line beyond {@link #MAX_LINE} bytes is dropped up to its end. Memory is
- * bounded and nothing is allocated after construction. For one thread.
+ * bounded: lines are kept in blocks of a few KiB, which go when no reading looks at them any more.
+ * For one thread.
  */
 public final class LineReader {
 
@@ -26,6 +27,7 @@ public final class LineReader {
   }
 
   private static final int LONGEST_END = 8;
+  private static final int BLOCK = 8192;
 
   private enum State {
     UNSYNCED,
@@ -33,12 +35,16 @@ public final class LineReader {
     SKIPPING
   }
 
-  private final byte[] buffer = new byte[MAX_LINE + LONGEST_END + MAX_CHUNK];
   private final byte[] terminator;
+  private final long last;
+  private final long otherLast;
+  private final int[] candidates = new int[BLOCK + 1];
+  private byte[] buffer = new byte[BLOCK];
+  private int noted;
+  private int looked;
   private final boolean startsOnLine;
   private State state;
   private int from;
-  private int scanned;
   private int filled;
   private int start;
   private int end;
@@ -51,15 +57,17 @@ public final class LineReader {
   /** A reader for a stream that is known to begin at the start of a line, or not. */
   public LineReader(Terminator ends, boolean startsOnLine) {
     this.terminator = ends.bytes();
+    boolean any = terminator.length == 0;
+    this.last = Words.eightTimes(any ? (byte) '\r' : terminator[terminator.length - 1]);
+    this.otherLast = any ? Words.eightTimes((byte) '\n') : last;
     this.startsOnLine = startsOnLine;
     this.state = startsOnLine ? State.READING : State.UNSYNCED;
   }
 
   /** Forgets what is held: the stream begins anew. */
   public void reset() {
-    from = 0;
-    scanned = 0;
-    filled = 0;
+    from = filled;
+    looked = noted;
     state = startsOnLine ? State.READING : State.UNSYNCED;
   }
 
@@ -68,30 +76,63 @@ public final class LineReader {
     if (count > MAX_CHUNK) {
       throw new IllegalArgumentException("at most " + MAX_CHUNK + " bytes at once");
     }
-    makeRoom();
+    makeRoom(count);
     System.arraycopy(chunk, 0, buffer, filled, count);
     filled += count;
+    look(filled - count);
   }
 
-  private void makeRoom() {
+  /**
+   * Readings look at the bytes of their lines: a full block is left to them, and a new one begun.
+   */
+  private void makeRoom(int count) {
     if (filled - from > MAX_LINE + LONGEST_END) {
       throw new IllegalStateException("lines are waiting: call next() until it says NOTHING");
     }
-    System.arraycopy(buffer, from, buffer, 0, filled - from);
-    filled -= from;
-    scanned -= from;
-    from = 0;
+    if (filled + count > BLOCK) {
+      byte[] block = new byte[BLOCK];
+      System.arraycopy(buffer, from, block, 0, filled - from);
+      buffer = block;
+      moveCandidates();
+      filled -= from;
+      from = 0;
+    }
+  }
+
+  private void moveCandidates() {
+    int kept = 0;
+    for (int i = looked; i < noted; i++) {
+      candidates[kept++] = candidates[i] - from;
+    }
+    looked = 0;
+    noted = kept;
+  }
+
+  /** Notes every place of the new bytes where a line end may have its last byte. */
+  private void look(int begin) {
+    int count = noted;
+    for (int at = begin; at < filled; at += Long.BYTES) {
+      long word = Words.at(buffer, at);
+      long hits = Words.all(word, last) | Words.all(word, otherLast);
+      hits &= Words.mask(filled - at);
+      candidates[count] = at + (Long.numberOfTrailingZeros(hits) >>> 3);
+      count += hits == 0 ? 0 : 1;
+      for (long rest = hits & (hits - 1); rest != 0; rest &= rest - 1) {
+        candidates[count++] = at + (Long.numberOfTrailingZeros(rest) >>> 3);
+      }
+    }
+    noted = count;
   }
 
   /** The next line, if it is whole. */
   public Found next() {
-    while (skipToEnd()) {
-      int ends = endLength(scanned);
-      scanned++;
+    while (looked < noted) {
+      int at = candidates[looked++];
+      int ends = endLength(at);
       if (ends > 0) {
         start = from;
-        end = scanned - ends;
-        from = scanned;
+        end = at + 1 - ends;
+        from = at + 1;
         Found found = found();
         if (found != Found.NOTHING) {
           return found;
@@ -99,25 +140,6 @@ public final class LineReader {
       }
     }
     return noEnd();
-  }
-
-  /** Moves on to the next byte that may end a line; false if none is here yet. */
-  private boolean skipToEnd() {
-    byte[] bytes = buffer;
-    int at = scanned;
-    int limit = filled;
-    if (terminator.length == 0) {
-      while (at < limit && bytes[at] != '\r' && bytes[at] != '\n') {
-        at++;
-      }
-    } else {
-      byte last = terminator[terminator.length - 1];
-      while (at < limit && bytes[at] != last) {
-        at++;
-      }
-    }
-    scanned = at;
-    return at < limit;
   }
 
   private Found found() {

@@ -1,43 +1,55 @@
 package org.siltbench.balance.format;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.format.LineFormat.NumberShape;
+import org.siltbench.balance.format.LineFormat.Units;
+import org.siltbench.balance.format.ValueSteps.Pad;
 
-/** Matches one line against the parts of a format, left to right, and keeps what it found. */
+/**
+ * Matches one line against the parts of a format, left to right, and keeps what it found. The parts
+ * are laid out once as a program of small steps over bytes; a line is walked by it without an
+ * object.
+ */
 final class Matcher {
 
   /** More digits than any mass in nanograms has. */
   static final int MAX_DIGITS = 18;
 
   private static final long[] POWERS = powers();
+  private static final int NO_UNIT = -1;
 
-  private enum Op {
-    TEXT,
-    BLANKS,
-    GAP,
-    SIGN,
-    NUMBER,
-    UNIT,
-    UNIT_OR_NONE,
-    MARK,
-    DIGITS,
-    WORD,
-    ANY,
-    CHECK
-  }
+  /** More decimals than a format allows. */
+  private static final int PLACES = 10;
 
-  private final Op[] ops;
-  private final byte[][] opTexts;
-  private final int[] opCounts;
+  private final int[] steps;
+  private final byte[][] texts;
+  private final int[] counts;
   private final Part[] parts;
   private final Choice<MassUnit> units;
   private final Choice<Meaning> marks;
   private final NumberShape shape;
   private final int length;
-  private final @Nullable MassUnit supplied;
-  private final Meaning missing;
+  private final MassUnit[] unitValues;
+  private final long[] scales;
+  private final int[] markMeanings;
+  private final int supplied;
+  private final int missing;
+  private final byte point;
+  private final byte otherPoint;
+  private final boolean markFirst;
+  private final boolean fused;
+  private final int fewest;
+  private final int most;
+  private final long unitWord;
+  private final long unitMask;
+  private final int unitLength;
+  private final int valueFrom;
+  private final int valueTo;
+  private final boolean signed;
+  private final Pad before;
+  private final Pad between;
+  private final Pad after;
 
   private int numberStart;
   private int numberEnd;
@@ -45,77 +57,168 @@ final class Matcher {
   private int decimals;
   private boolean negative;
   private boolean comma;
-  private @Nullable MassUnit unit;
-  private Meaning meaning = Meaning.NOTHING;
+  private int unit;
+  private int meaning;
   private long nanograms;
+  private int end;
   private int failedPart;
   private int failedAt;
 
   Matcher(LineFormat format) {
     List<Part> line = format.line();
     parts = line.toArray(new Part[0]);
-    ops = line.stream().map(Matcher::op).toArray(Op[]::new);
-    opTexts = line.stream().map(Matcher::text).toArray(byte[][]::new);
-    opCounts = line.stream().mapToInt(p -> p instanceof Part.Any any ? any.count() : 0).toArray();
+    steps = line.stream().mapToInt(Step::of).toArray();
+    ValueSteps value = ValueSteps.in(steps);
+    valueFrom = value.from();
+    markFirst = valueFrom > 0 && steps[0] == Step.MARK;
+    valueTo = value.to();
+    signed = value.sign();
+    before = value.before();
+    between = value.between();
+    after = value.after();
+    texts = line.stream().map(Matcher::text).toArray(byte[][]::new);
+    counts = line.stream().mapToInt(p -> p instanceof Part.Any any ? any.count() : 0).toArray();
     units = Choice.of(format.units().texts(), u -> u.text(), u -> u.unit());
     marks = Choice.of(format.marks(), m -> m.text(), m -> m.meaning());
     shape = format.number();
     length = format.length();
-    supplied =
-        format.units().supplied() == null && format.units().missing() == Meaning.MOVING
-            ? units.onlyValue()
-            : format.units().supplied();
-    missing = format.units().missing();
+    boolean either = shape.point() == NumberShape.EITHER;
+    point = either ? (byte) '.' : (byte) shape.point();
+    otherPoint = either ? (byte) ',' : point;
+    fewest = Math.max(1, shape.least());
+    most = Math.min(7, shape.most());
+    boolean simple = format.units().texts().size() == 1 && units.length(0) <= Long.BYTES;
+    String only = simple ? format.units().texts().get(0).text() : "";
+    unitLength = only.length();
+    fused = unitLength > 0 && valueFrom < valueTo;
+    unitWord = Words.of(Choice.bytes(only));
+    unitMask = Words.mask(unitLength);
+    unitValues = unitValues(format.units());
+    scales = scales(unitValues);
+    markMeanings = marks.values().stream().mapToInt(Meaning::rank).toArray();
+    supplied = unitValues.length > units.values().size() ? units.values().size() : NO_UNIT;
+    missing = format.units().missing().rank();
   }
 
-  private static Op op(Part part) {
-    if (part instanceof Part.UnitField u) {
-      return u.optional() ? Op.UNIT_OR_NONE : Op.UNIT;
+  /** The units by the place of their text; behind them the supplied one, if there is one. */
+  private MassUnit[] unitValues(Units format) {
+    List<MassUnit> all = new ArrayList<>(units.values());
+    boolean onlyOne = all.stream().distinct().count() == 1;
+    if (format.supplied() != null) {
+      all.add(format.supplied());
+    } else if (format.missing() == Meaning.MOVING && onlyOne) {
+      all.add(all.get(0));
     }
-    return plainOp(part);
-  }
-
-  private static Op plainOp(Part part) {
-    if (part instanceof Part.Text) {
-      return Op.TEXT;
-    } else if (part instanceof Part.Blanks) {
-      return Op.BLANKS;
-    } else if (part instanceof Part.Gap) {
-      return Op.GAP;
-    } else if (part instanceof Part.Sign) {
-      return Op.SIGN;
-    } else if (part instanceof Part.Numeral) {
-      return Op.NUMBER;
-    } else if (part instanceof Part.MarkField) {
-      return Op.MARK;
-    } else if (part instanceof Part.Digits) {
-      return Op.DIGITS;
-    } else if (part instanceof Part.Word) {
-      return Op.WORD;
-    }
-    return part instanceof Part.Any ? Op.ANY : Op.CHECK;
+    return all.toArray(new MassUnit[0]);
   }
 
   private static byte[] text(Part part) {
     return part instanceof Part.Text t ? Choice.bytes(t.text()) : new byte[0];
   }
 
+  /** Matches the whole of a line. */
   boolean match(byte[] bytes, int from, int to) {
+    return (length == 0 || to - from == length || fail(-1, from))
+        && walk(bytes, from, to)
+        && ((end == to && unit != NO_UNIT) || fail(steps.length, end));
+  }
+
+  private boolean walk(byte[] bytes, int from, int to) {
     negative = false;
     unit = supplied;
-    meaning = Meaning.NOTHING;
-    if (length != 0 && to - from != length) {
-      return fail(-1, from);
-    }
+    meaning = 0;
     int at = from;
-    for (int i = 0; i < ops.length; i++) {
+    int first = 0;
+    if (markFirst) {
+      at = mark(bytes, from, to);
+      if (at < 0) {
+        return fail(0, from);
+      }
+      first = 1;
+    }
+    for (int i = first; i < valueFrom; i++) {
       int next = step(i, bytes, from, at, to);
       if (next < 0) {
         return fail(i, at);
       }
       at = next;
     }
-    return (at == to && unit != null) || fail(ops.length, at);
+    int behind = fused ? value(bytes, at, to) : -1;
+    if (behind >= 0 && valueTo == steps.length) {
+      end = behind;
+      return true;
+    }
+    return behind < 0
+        ? walkOn(valueFrom, bytes, from, at, to)
+        : walkOn(valueTo, bytes, from, behind, to);
+  }
+
+  private boolean walkOn(int part, byte[] bytes, int from, int start, int to) {
+    int at = start;
+    for (int i = part; i < steps.length; i++) {
+      int next = step(i, bytes, from, at, to);
+      if (next < 0) {
+        return fail(i, at);
+      }
+      at = next;
+    }
+    end = at;
+    return true;
+  }
+
+  /**
+   * Sign, number and unit with the blanks between them in one go, for numbers of up to seven digits
+   * on each side of the mark; -1 where it is not that simple, and the steps are then taken one by
+   * one.
+   */
+  private int value(byte[] bytes, int from, int to) {
+    int at = pad(before, bytes, from);
+    if (at < 0) {
+      return -1;
+    }
+    boolean minus = false;
+    if (signed) {
+      int c = at < to ? bytes[at] : 0;
+      minus = c == '-';
+      at += minus || c == '+' ? 1 : 0;
+    }
+    at = pad(between, bytes, at);
+    if (at < 0) {
+      return -1;
+    }
+    long word = Words.at(bytes, at);
+    int whole = Words.digits(word);
+    int mark = at + whole;
+    if (whole == 0 || whole == Long.BYTES || mark >= to || bytes[mark] != point) {
+      return -1;
+    }
+    long behind = Words.at(bytes, mark + 1);
+    int places = Words.digits(behind);
+    int numberTo = mark + 1 + places;
+    if (places < fewest || places > most) {
+      return -1;
+    }
+    int next = pad(after, bytes, numberTo);
+    if (next < 0 || next + unitLength > to || (Words.at(bytes, next) & unitMask) != unitWord) {
+      return -1;
+    }
+    numberStart = at;
+    numberEnd = numberTo;
+    mantissa = Words.number(word, whole) * POWERS[places] + Words.number(behind, places);
+    decimals = places;
+    negative = minus;
+    unit = 0;
+    return next + unitLength;
+  }
+
+  /** Passes over up to seven spaces; -1 if there are more, or none where one must be. */
+  private static int pad(Pad pad, byte[] bytes, int at) {
+    if (pad == Pad.NONE) {
+      return at;
+    }
+    int spaces = Words.spaces(Words.at(bytes, at));
+    boolean simple = spaces != Long.BYTES && (spaces > 0 || pad == Pad.BLANKS);
+    return simple ? at + spaces : -1;
   }
 
   private boolean fail(int part, int at) {
@@ -125,19 +228,25 @@ final class Matcher {
   }
 
   private int step(int i, byte[] bytes, int from, int at, int to) {
-    return switch (ops[i]) {
-      case TEXT -> Choice.startsWith(bytes, at, to, opTexts[i]) ? at + opTexts[i].length : -1;
-      case BLANKS -> blanks(bytes, at, to);
-      case GAP -> atLeastOne(at, blanks(bytes, at, to));
-      case SIGN -> sign(bytes, at, to);
-      case NUMBER -> number(bytes, at, to);
-      case UNIT -> unit(bytes, at, to, false);
-      case UNIT_OR_NONE -> unit(bytes, at, to, true);
-      case MARK -> mark(bytes, at, to);
-      case DIGITS -> atLeastOne(at, digits(bytes, at, to));
-      case WORD -> atLeastOne(at, word(bytes, at, to));
-      case ANY -> at + opCounts[i] <= to ? at + opCounts[i] : -1;
-      case CHECK -> check((Part.Check) parts[i], bytes, from, at, to);
+    return switch (steps[i]) {
+      case Step.BLANKS -> blanks(bytes, at, to);
+      case Step.GAP -> atLeastOne(at, blanks(bytes, at, to));
+      case Step.SIGN -> sign(bytes, at, to);
+      case Step.NUMBER -> number(bytes, at, to);
+      case Step.UNIT -> unit(bytes, at, to, false);
+      case Step.MARK -> mark(bytes, at, to);
+      case Step.TEXT -> Choice.startsWith(bytes, at, to, texts[i]) ? at + texts[i].length : -1;
+      default -> rare(i, bytes, from, at, to);
+    };
+  }
+
+  private int rare(int i, byte[] bytes, int from, int at, int to) {
+    return switch (steps[i]) {
+      case Step.UNIT_OR_NONE -> unit(bytes, at, to, true);
+      case Step.DIGITS -> atLeastOne(at, digits(bytes, at, to));
+      case Step.WORD -> atLeastOne(at, word(bytes, at, to));
+      case Step.ANY -> at + counts[i] <= to ? at + counts[i] : -1;
+      default -> check((Part.Check) parts[i], bytes, from, at, to);
     };
   }
 
@@ -150,6 +259,12 @@ final class Matcher {
   }
 
   private static int blanks(byte[] bytes, int from, int to) {
+    int run = Words.spaces(Words.at(bytes, from));
+    int at = Math.min(from + run, to);
+    return at < to && (run == Long.BYTES || bytes[at] == '\t') ? moreBlanks(bytes, at, to) : at;
+  }
+
+  private static int moreBlanks(byte[] bytes, int from, int to) {
     int at = from;
     while (at < to && (bytes[at] == ' ' || bytes[at] == '\t')) {
       at++;
@@ -184,61 +299,86 @@ final class Matcher {
     return at;
   }
 
+  /** Up to seven digits on each side of the mark at once; longer numbers digit by digit. */
   private int number(byte[] bytes, int from, int to) {
-    numberStart = from;
+    long word = Words.at(bytes, from);
+    int whole = Words.digits(word);
+    int mark = from + whole;
+    if (whole == Long.BYTES) {
+      return longNumber(bytes, from, to);
+    }
+    if (whole == 0 || mark > to) {
+      return mark > to && from < to ? longNumber(bytes, from, to) : -1;
+    }
+    if (mark == to || !isPoint(bytes[mark])) {
+      return keep(bytes, from, mark, -1, Words.number(word, whole));
+    }
+    long behind = Words.at(bytes, mark + 1);
+    int places = Words.digits(behind);
+    int end = mark + 1 + places;
+    if (places == Long.BYTES || end > to) {
+      return longNumber(bytes, from, to);
+    }
+    if (places == 0 || (end < to && isPoint(bytes[end]))) {
+      return -1;
+    }
+    long value = Words.number(word, whole) * POWERS[places] + Words.number(behind, places);
+    return keep(bytes, from, end, mark, value);
+  }
+
+  private int longNumber(byte[] bytes, int from, int to) {
     long value = 0;
     int at = from;
     int limit = Math.min(to, from + MAX_DIGITS + 1);
-    int point = -1;
+    int mark = -1;
     for (; at < limit; at++) {
       int digit = bytes[at] - '0';
       if (digit >= 0 && digit <= 9) {
         value = value * 10 + digit;
-      } else if (point < 0 && isPoint(bytes[at])) {
-        point = at;
+      } else if (mark < 0 && isPoint(bytes[at])) {
+        mark = at;
       } else {
         break;
       }
     }
-    mantissa = value;
-    numberEnd = at;
-    comma = point >= 0 && bytes[point] == ',';
-    decimals = point < 0 ? 0 : at - point - 1;
-    return wellFormed(bytes, from, at, to, point) ? at : -1;
+    boolean tooLong =
+        (at < to && (isDigit(bytes[at]) || isPoint(bytes[at])))
+            || at - from - (mark < 0 ? 0 : 1) > MAX_DIGITS;
+    boolean bare = at == from || mark == from || mark == at - 1;
+    return tooLong || bare ? -1 : keep(bytes, from, at, mark, value);
   }
 
   private boolean isPoint(byte b) {
-    return shape.point() == NumberShape.EITHER ? b == '.' || b == ',' : b == shape.point();
+    return b == point || b == otherPoint;
   }
 
-  private boolean wellFormed(byte[] bytes, int from, int at, int to, int point) {
-    int whole = point < 0 ? at - from : point - from;
-    boolean tooLong = at < to && (isDigit(bytes[at]) || isPoint(bytes[at]));
-    boolean ambiguous =
-        point >= 0
-            && bytes[point] == ','
-            && shape.point() == NumberShape.EITHER
-            && decimals == 3
-            && !(whole == 1 && bytes[from] == '0');
-    return whole > 0
-        && !tooLong
-        && !ambiguous
-        && (point < 0 || decimals > 0)
-        && at - from - (point < 0 ? 0 : 1) <= MAX_DIGITS
-        && decimals >= shape.least()
-        && decimals <= shape.most();
+  private int keep(byte[] bytes, int from, int end, int mark, long value) {
+    numberStart = from;
+    numberEnd = end;
+    mantissa = value;
+    comma = mark >= 0 && bytes[mark] == ',';
+    decimals = mark < 0 ? 0 : end - mark - 1;
+    boolean fits = decimals >= shape.least() && decimals <= shape.most();
+    return fits && !mayPartThousands(bytes, mark - from) ? end : -1;
+  }
+
+  private boolean mayPartThousands(byte[] bytes, int whole) {
+    return comma
+        && decimals == 3
+        && shape.point() == NumberShape.EITHER
+        && !(whole == 1 && bytes[numberStart] == '0');
   }
 
   private int unit(byte[] bytes, int at, int to, boolean optional) {
     int found = units.longest(bytes, at, to);
     if (found >= 0) {
-      unit = units.value(found);
+      unit = found;
       return at + units.length(found);
     }
-    if (!optional || supplied == null) {
+    if (!optional || supplied == NO_UNIT) {
       return -1;
     }
-    meaning = worse(meaning, missing);
+    meaning = Math.max(meaning, missing);
     return at;
   }
 
@@ -247,12 +387,8 @@ final class Matcher {
     if (found < 0) {
       return -1;
     }
-    meaning = worse(meaning, marks.value(found));
+    meaning = Math.max(meaning, markMeanings[found]);
     return at + marks.length(found);
-  }
-
-  private static Meaning worse(Meaning a, Meaning b) {
-    return a.compareTo(b) >= 0 ? a : b;
   }
 
   private static int check(Part.Check check, byte[] bytes, int from, int at, int to) {
@@ -264,26 +400,38 @@ final class Matcher {
     return hex && stated == check.sum().of(bytes, from + check.from(), at) ? at + 2 : -1;
   }
 
-  /** Computes the mass; false if it is finer than a nanogram or out of range. */
-  boolean inRange(MassUnit in) {
-    int exponent = in.exponent() - decimals;
-    long value = mantissa * in.factor();
-    if (mantissa > Long.MAX_VALUE / 10) {
-      return false;
+  /** How many nanograms the last digit is worth, by unit and decimals; 0 if less than one. */
+  private static long[] scales(MassUnit[] units) {
+    long[] all = new long[units.length * PLACES];
+    for (int i = 0; i < all.length; i++) {
+      MassUnit unit = units[i / PLACES];
+      int exponent = unit.exponent() - i % PLACES;
+      all[i] = exponent < 0 ? 0 : unit.factor() * POWERS[exponent];
     }
-    if (exponent < 0) {
-      long divisor = POWERS[-exponent];
-      nanograms = signed(value / divisor);
-      return value % divisor == 0;
-    }
-    if (value > Long.MAX_VALUE / POWERS[exponent]) {
-      return false;
-    }
-    nanograms = signed(value * POWERS[exponent]);
-    return true;
+    return all;
   }
 
-  private long signed(long value) {
+  /** Computes the mass; false if it is finer than a nanogram or out of range. */
+  boolean inRange() {
+    long scale = scales[unit * PLACES + decimals];
+    long value = mantissa * scale;
+    if (scale == 0 || Math.multiplyHigh(mantissa, scale) != 0 || value < 0) {
+      return scale == 0 && finer();
+    }
+    nanograms = withSign(value);
+    return mantissa <= Long.MAX_VALUE / 10;
+  }
+
+  /** More decimals than nanograms have: a mass only if they are zeros. */
+  private boolean finer() {
+    MassUnit in = unitValues[unit];
+    long divisor = POWERS[decimals - in.exponent()];
+    long value = mantissa * in.factor();
+    nanograms = withSign(value / divisor);
+    return mantissa <= Long.MAX_VALUE / 10 && value % divisor == 0;
+  }
+
+  private long withSign(long value) {
     return negative ? -value : value;
   }
 
@@ -301,11 +449,11 @@ final class Matcher {
   }
 
   MassUnit unit() {
-    return Objects.requireNonNull(unit, "a match has a unit");
+    return unitValues[unit];
   }
 
   Meaning meaning() {
-    return meaning;
+    return Meaning.ofRank(meaning);
   }
 
   boolean negative() {

@@ -11,9 +11,14 @@ final class Misfit {
 
   private Misfit() {}
 
-  static String explain(Matcher matcher, LineFormat format, byte[] bytes, int from, int to) {
-    int part = matcher.failedPart();
-    int at = matcher.failedAt();
+  /**
+   * Why.
+   *
+   * @param part the part that did not fit: -1 for the length, the count of parts for what was left
+   *     over
+   * @param at where it should have stood
+   */
+  static String explain(int part, int at, LineFormat format, byte[] bytes, int from, int to) {
     if (part < 0) {
       return "the line has " + (to - from) + " characters, not " + format.length();
     }
