@@ -17,6 +17,7 @@ import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Notices;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.SignOn;
+import org.siltbench.station.window.desk.Watch;
 import org.siltbench.station.window.desk.Weighing;
 import org.siltbench.station.window.desk.Work;
 import org.siltbench.station.window.strip.StripModel;
@@ -92,6 +93,7 @@ public final class Assembly implements AutoCloseable {
                 outside.locale()));
     weighing.told(event -> strip.told(event, desk));
     strip.follow(desk);
+    Watch.over(desk);
   }
 
   /** The desk. */

@@ -1,17 +1,16 @@
 package org.siltbench.station.window;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
-import org.siltbench.balance.Timebase;
 import org.siltbench.station.Problem;
-import org.siltbench.station.bench.LabFolder;
-import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.window.desk.Prefs;
@@ -20,6 +19,9 @@ import picocli.CommandLine.Option;
 
 /** {@code window}. */
 final class WindowTask implements Task {
+
+  /** The toolkit warns that it lies on the class path, where it is meant to be; kept strongly. */
+  private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
   private static final double WIDTH = 1366;
   private static final double HEIGHT = 768;
@@ -39,67 +41,47 @@ final class WindowTask implements Task {
     if (!session.labExists()) {
       session.create("bench", false).close();
     }
-    try (OpenLab lab = LabFolder.open(session.labFolder(), session.setting())) {
-      return run(session, lab);
-    }
-  }
-
-  private int run(Session session, OpenLab lab) throws InterruptedException {
-    ExecutorService bench = thread("bench work");
-    ExecutorService printing = thread("printing");
-    ExecutorService runs = thread("weighing");
-    ExecutorService live = threads("balance or scanner");
+    TOOLKIT.setLevel(Level.SEVERE);
+    Threads threads = new Threads();
     CountDownLatch closed = new CountDownLatch(1);
-    try (Assembly assembly =
-        new Assembly(
-            new Assembly.Outside(
-                lab,
-                session.people(),
-                session.balances(),
-                Timebase.system(),
-                bench,
-                printing,
-                runs,
-                live,
-                Platform::runLater,
-                cue -> {},
-                Locale.getDefault()))) {
-      Platform.startup(() -> open(assembly, closed));
-      closed.await();
+    try {
+      Future<Opened> opening = threads.bench().submit(() -> Opened.of(session, threads));
+      Platform.startup(() -> {});
+      try (Opened opened = await(opening)) {
+        Platform.runLater(() -> open(opened.assembly(), closed));
+        closed.await();
+      }
     } finally {
-      runs.shutdownNow();
-      live.shutdownNow();
-      printing.shutdown();
-      bench.shutdown();
+      threads.close();
       Platform.exit();
     }
     return 0;
   }
 
+  /** The lab is opened while the toolkit starts. */
+  private static Opened await(Future<Opened> opening) throws InterruptedException {
+    try {
+      return opening.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof Problem problem) {
+        throw problem;
+      }
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+
   private void open(Assembly assembly, CountDownLatch closed) {
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
-    BenchStage.show(stage, assembly, System::nanoTime, WIDTH, HEIGHT);
+    BenchStage window = BenchStage.show(stage, assembly, System::nanoTime, WIDTH, HEIGHT);
     String spec = balance != null ? balance : assembly.desk().prefs().get(Prefs.Name.BALANCE);
     if (!spec.isEmpty()) {
       assembly.connect(spec);
     }
-  }
-
-  private static ExecutorService thread(String name) {
-    return Executors.newSingleThreadExecutor(named(name));
-  }
-
-  private static ExecutorService threads(String name) {
-    return Executors.newCachedThreadPool(named(name));
-  }
-
-  private static ThreadFactory named(String name) {
-    return work -> {
-      Thread thread = new Thread(work, name);
-      thread.setDaemon(true);
-      return thread;
-    };
+    String once = System.getProperty("siltbench.window.once", "");
+    if (!once.isEmpty()) {
+      FirstMass.await(window.scene(), Path.of(once), stage::hide);
+    }
   }
 
   private static void requireDisplay(Session session) {

@@ -122,11 +122,25 @@ public final class OpenMeasure {
     return size;
   }
 
-  /** Writes a long ledger without forcing each line, as if years had passed. */
+  /** A practice lab with so many weighings, for other measures. */
+  public static void lab(Path lab, int weighings) throws IOException {
+    fill(lab, weighings, true);
+  }
+
+  /** Takes a folder away. */
+  public static void remove(Path folder) throws IOException {
+    Bits.remove(folder);
+  }
+
   private static void fill(Path lab, int weighings) throws IOException {
+    fill(lab, weighings, false);
+  }
+
+  /** Writes a long ledger without forcing each line, as if years had passed. */
+  private static void fill(Path lab, int weighings, boolean practice) throws IOException {
     Position position;
     String code;
-    try (OpenLab open = LabFolder.create(lab, "bench", false, Bits.setting(1))) {
+    try (OpenLab open = LabFolder.create(lab, "bench", practice, Bits.setting(1))) {
       code = open.code();
       position = reached(open);
     }

@@ -21,6 +21,8 @@ final class TodayView extends VBox {
 
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
+  private static final int MOST = 40;
+
   private final TodayModel model;
   private final Texts texts;
   private final ZoneId zone;
@@ -47,7 +49,12 @@ final class TodayView extends VBox {
       rows.getChildren().setAll(Controls.text(texts, "nothing", "hint"));
       return;
     }
-    rows.getChildren().setAll(due.stream().map(this::row).toList());
+    rows.getChildren().setAll(due.stream().limit(MOST).map(this::row).toList());
+    if (due.size() > MOST) {
+      Label more = Controls.label("hint");
+      more.setText(texts.get("more", due.size() - MOST));
+      rows.getChildren().add(more);
+    }
   }
 
   private HBox row(Due one) {

@@ -1,0 +1,76 @@
+package org.siltbench.station.window;
+
+import java.util.Locale;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import org.siltbench.balance.Timebase;
+import org.siltbench.station.bench.LabFolder;
+import org.siltbench.station.bench.OpenLab;
+import org.siltbench.station.bench.Setting;
+import org.siltbench.station.command.Session;
+import org.siltbench.station.window.desk.Notice;
+import org.siltbench.station.window.desk.Prefs;
+import org.siltbench.station.window.sound.Tones;
+
+/** The lab of a session, opened, with a desk over it; what the lab has to say becomes notices. */
+record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
+
+  static Opened of(Session session, Threads threads) {
+    Notes notes = new Notes();
+    Setting given = session.setting();
+    OpenLab lab =
+        LabFolder.open(
+            session.labFolder(),
+            new Setting(given.operator(), given.clock(), given.random(), given.subjects(), notes));
+    Prefs prefs = Prefs.of(lab.folder());
+    Assembly assembly =
+        new Assembly(
+            new Assembly.Outside(
+                lab,
+                session.people(),
+                session.balances(),
+                Timebase.system(),
+                threads.bench(),
+                threads.printing(),
+                threads.runs(),
+                threads.live(),
+                Platform::runLater,
+                new Tones(threads.sound(), () -> prefs.get(Prefs.Name.SOUND).equals("on"), notes),
+                locale(prefs.get(Prefs.Name.LANGUAGE))));
+    notes.to(assembly);
+    return new Opened(lab, assembly);
+  }
+
+  /** English, unless the person or the computer speaks German. */
+  private static Locale locale(String chosen) {
+    String language = chosen.isEmpty() ? Locale.getDefault().getLanguage() : chosen;
+    return language.equals(Locale.GERMAN.getLanguage()) ? Locale.GERMAN : Locale.ENGLISH;
+  }
+
+  /** Keeps what is said before there is a desk. */
+  private static final class Notes implements Consumer<String> {
+    private final Queue<String> early = new ConcurrentLinkedQueue<>();
+    private volatile Consumer<String> taker = early::add;
+
+    @Override
+    public void accept(String note) {
+      taker.accept(note);
+    }
+
+    void to(Assembly assembly) {
+      Consumer<String> show =
+          note ->
+              Platform.runLater(() -> assembly.desk().notices().show(Notice.note("note", note)));
+      taker = show;
+      early.forEach(show);
+    }
+  }
+
+  @Override
+  public void close() {
+    assembly.close();
+    lab.close();
+  }
+}
