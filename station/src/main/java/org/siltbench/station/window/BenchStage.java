@@ -15,6 +15,7 @@ import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Scans;
 import org.siltbench.station.window.desk.Texts;
+import org.siltbench.station.window.look.Mnemonics;
 import org.siltbench.station.window.look.Theme;
 import org.siltbench.station.window.look.Zoom;
 import org.siltbench.station.window.scan.PictureDrop;
@@ -40,6 +41,7 @@ public final class BenchStage {
     Wedge.listen(scene, nanos, scans::take);
     PictureDrop.take(scene, desk, scans::take);
     assembly.scans(scans::take);
+    Mnemonics.listen(scene);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::zoomKey);
     scene.addEventFilter(InputEvent.ANY, event -> desk.signOn().touch());
   }

@@ -6,6 +6,7 @@ import org.siltbench.station.window.check.CheckScreen;
 import org.siltbench.station.window.drying.DryingScreen;
 import org.siltbench.station.window.postweigh.PostWeighScreen;
 import org.siltbench.station.window.preweigh.PreWeighScreen;
+import org.siltbench.station.window.receipt.ReceiptScreen;
 import org.siltbench.station.window.results.ResultsScreen;
 import org.siltbench.station.window.shell.ScreenEntry;
 import org.siltbench.station.window.today.TodayScreen;
@@ -20,6 +21,7 @@ final class Screens {
         ScreenEntry.on(KeyCode.F2, "today", TodayScreen::new),
         ScreenEntry.on(KeyCode.F4, "check", CheckScreen::new),
         ScreenEntry.on(KeyCode.F5, "preweigh", PreWeighScreen::new),
+        ScreenEntry.on(KeyCode.F6, "receipt", ReceiptScreen::new),
         ScreenEntry.on(KeyCode.F7, "drying", DryingScreen::new),
         ScreenEntry.on(KeyCode.F8, "postweigh", PostWeighScreen::new),
         ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new));

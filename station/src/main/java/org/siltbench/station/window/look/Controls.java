@@ -3,6 +3,7 @@ package org.siltbench.station.window.look;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -37,6 +38,15 @@ public final class Controls {
     Button button = button(texts, key, action);
     button.getStyleClass().add("primary");
     return button;
+  }
+
+  /** A box to tick; its mnemonic leads to it, Space ticks it. */
+  public static CheckBox check(Texts texts, String key) {
+    CheckBox box = new CheckBox(texts.get(key));
+    box.setMnemonicParsing(true);
+    box.setId(key);
+    box.setAccessibleText(texts.get(key).replace("_", ""));
+    return box;
   }
 
   /** A label of a style class, its text set by the view. */

@@ -44,6 +44,7 @@ final class Reconciler {
   Reconciliation reconcile() {
     Map<String, Integer> notes = new HashMap<>();
     table.rows().forEach(row -> notes.merge(row.filter(), 1, Integer::sum));
+    scanned.orElse(Set.of()).forEach(this::noteTrip);
     for (ReceiptRow row : table.rows()) {
       judge(row, notes.getOrDefault(row.filter(), 0));
     }
@@ -55,6 +56,13 @@ final class Reconciler {
         bagsWithoutNotes(notes.keySet()),
         missing(notes.keySet()),
         new Coherence(register, accepted).warnings());
+  }
+
+  private void noteTrip(String bag) {
+    Filters.find(register, bag)
+        .map(FilterState::trip)
+        .filter(trip -> !trip.isEmpty())
+        .ifPresent(trips::add);
   }
 
   private void judge(ReceiptRow row, int notes) {

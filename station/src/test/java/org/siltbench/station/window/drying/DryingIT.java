@@ -104,6 +104,7 @@ class DryingIT {
       RobotWindow.await("the empty list", () -> window.scene().getRoot().lookup("#begin") != null);
       window.shot("drying-empty");
 
+      window.robot().push(KeyCode.F2).push(KeyCode.F7);
       window.robot().push(KeyCode.ALT, KeyCode.N);
       window.awaitText("drying-prompt", "Scan the first bag.");
       window.robot().write(ids.get(0)).push(KeyCode.ENTER);
