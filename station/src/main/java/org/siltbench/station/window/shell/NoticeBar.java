@@ -1,5 +1,6 @@
 package org.siltbench.station.window.shell;
 
+import java.util.Comparator;
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -13,7 +14,7 @@ import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
 
-/** The newest notices, under the strip: what happened, what is safe, what to do next. */
+/** The most pressing notices, under the strip: what happened, what is safe, what to do next. */
 final class NoticeBar extends VBox {
 
   private static final int MOST = 2;
@@ -30,7 +31,13 @@ final class NoticeBar extends VBox {
   }
 
   private void show() {
-    getChildren().setAll(notices.list().stream().limit(MOST).map(this::row).toList());
+    getChildren()
+        .setAll(
+            notices.list().stream()
+                .sorted(Comparator.comparing(Notice::level).reversed())
+                .limit(MOST)
+                .map(this::row)
+                .toList());
     setManaged(!getChildren().isEmpty());
   }
 

@@ -37,6 +37,7 @@ final class Side extends VBox {
     HBox.setHgrow(balance, Priority.SOMETIMES);
     Controls.whole(who);
     check.setMinWidth(Region.USE_PREF_SIZE);
+    check.getStyleClass().add("strip-row");
     balance.textProperty().bind(model.balance());
     HBox first = new HBox(check, balance, Controls.spring(), who);
     HBox second = new HBox(last, Controls.spring(), undo);

@@ -145,6 +145,11 @@ public final class LiveBalance implements AutoCloseable {
     return source instanceof PracticeSource practice ? practice.hand() : null;
   }
 
+  /** The clock of the readings: the simulated one at the practice balance. */
+  public Timebase time() {
+    return source instanceof PracticeSource practice ? practice.time() : time;
+  }
+
   void leave(Ear ear) {
     ears.remove(ear);
     Hand hand = hand();
