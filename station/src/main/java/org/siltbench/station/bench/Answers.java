@@ -1,6 +1,7 @@
 package org.siltbench.station.bench;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.siltbench.station.ledger.Entry;
@@ -48,6 +49,11 @@ final class Answers implements RegisterView {
   @Override
   public List<StateRow> list(String type, String parent, String status) {
     return thread.call(() -> keeper.ask(register -> register.list(type, parent, status)));
+  }
+
+  @Override
+  public Map<String, Integer> counts(String type, String status) {
+    return thread.call(() -> keeper.ask(register -> register.counts(type, status)));
   }
 
   @Override

@@ -193,6 +193,23 @@ public final class Register implements RegisterView, AutoCloseable {
         });
   }
 
+  @Override
+  public Map<String, Integer> counts(String type, String status) {
+    return asked(
+        () -> {
+          folding.foldLong(type, "");
+          Map<String, Integer> counts = new LinkedHashMap<>();
+          sql.list(
+                  row -> Map.entry(row.getString(1), row.getInt(2)),
+                  "select parent, count(*) from state where type = ? and status = ?"
+                      + " group by parent order by parent",
+                  type,
+                  status)
+              .forEach(one -> counts.put(one.getKey(), one.getValue()));
+          return counts;
+        });
+  }
+
   private static StateRow row(java.sql.ResultSet row) throws SQLException {
     return new StateRow(
         new Subject(row.getString(1), row.getString(2)),

@@ -1,6 +1,7 @@
 package org.siltbench.station.register;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.siltbench.station.ledger.Entry;
@@ -29,6 +30,9 @@ public interface RegisterView {
 
   /** Folded rows of a type, ordered by id; parent and status may be empty for any. */
   List<StateRow> list(String type, String parent, String status);
+
+  /** How many subjects of a type have a status, by the id of what they belong to, in its order. */
+  Map<String, Integer> counts(String type, String status);
 
   /** Streams all effective entries of the given kinds in order; all kinds if none are named. */
   void each(Consumer<Entry> visitor, String... kinds);

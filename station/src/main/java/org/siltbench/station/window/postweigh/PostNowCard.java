@@ -1,6 +1,7 @@
 package org.siltbench.station.window.postweigh;
 
 import java.util.Optional;
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -31,6 +32,8 @@ final class PostNowCard extends VBox {
     this.verdict = new VerdictPane(texts);
     this.decide = Controls.primary(texts, "decide", model::decide);
     getStyleClass().addAll("card", "now");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.TEXT);
     say.setId("step");
     what.setId("what");
     HBox shown = new HBox(mark, new VBox(say, what));
@@ -54,6 +57,7 @@ final class PostNowCard extends VBox {
     mark.getChildren().setAll(shape(step).node("now-shape"));
     say.setText(texts.get("step." + step));
     what.setText(model.current().get());
+    setAccessibleText(say.getText() + " " + what.getText());
     boolean deciding = step == Step.DECIDE;
     decide.setVisible(deciding);
     decide.setManaged(deciding);

@@ -15,11 +15,11 @@ import org.siltbench.balance.stable.PanEvent;
 import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.About;
+import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
-import org.siltbench.station.register.StateRow;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
@@ -130,15 +130,10 @@ final class PostWeighModel implements Weighing.Listener {
   /** The batches of which something has been dried. */
   private Lists look() {
     RegisterView register = desk.lab().register();
-    List<String> codes =
-        register.list(About.FILTER, "", Status.DRYING.code()).stream()
-            .map(StateRow::parent)
-            .distinct()
-            .toList();
     List<String> names =
-        Batches.all(register).stream()
-            .filter(batch -> codes.contains(batch.code()))
-            .map(batch -> batch.name())
+        register.counts(About.FILTER, Status.DRYING.code()).keySet().stream()
+            .flatMap(code -> Batches.find(register, code).stream())
+            .map(BatchState::name)
             .toList();
     List<String> known =
         register.list(About.WEIGHT, "", "").stream().map(row -> row.subject().id()).toList();

@@ -57,6 +57,9 @@ final class PostWeighView extends VBox {
     setUp.setManaged(choosing);
     now.setVisible(!choosing);
     now.setManaged(!choosing);
+    if (!choosing && !now.isFocusWithin()) {
+      now.requestFocus(); // never the button that stops: a stray Enter must do nothing
+    }
     boolean over = step == Step.OVER;
     end.setVisible(over);
     end.setManaged(over);

@@ -1,5 +1,6 @@
 package org.siltbench.station.window.preweigh;
 
+import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -30,6 +31,8 @@ final class NowCard extends VBox {
     this.model = model;
     this.texts = texts;
     getStyleClass().addAll("card", "now");
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.TEXT);
     say.setId("step");
     what.setId("what");
     Button stop = Controls.button(texts, "stop", model::stop);
@@ -55,6 +58,7 @@ final class NowCard extends VBox {
     mark.getChildren().setAll(shape(step).node("now-shape"));
     say.setText(texts.get("step." + step));
     what.setText(step == Step.EMPTY_PAN || step == Step.OVER ? "" : model.current().get());
+    setAccessibleText(say.getText() + " " + what.getText());
   }
 
   private void count() {

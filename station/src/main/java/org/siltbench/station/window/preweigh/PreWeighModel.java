@@ -2,6 +2,8 @@ package org.siltbench.station.window.preweigh;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -12,9 +14,12 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.stable.PanEvent;
+import org.siltbench.calc.method.Method;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.About;
+import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Fields;
+import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
@@ -128,21 +133,23 @@ final class PreWeighModel implements Weighing.Listener {
 
   private Lists look() {
     RegisterView register = desk.lab().register();
+    Set<String> codes = new TreeSet<>();
+    codes.addAll(register.counts(About.FILTER, Status.PLANNED.code()).keySet());
+    codes.addAll(register.counts(About.FILTER, Status.PRE_WEIGHED.code()).keySet());
     List<Choice> open =
-        Batches.all(register).stream()
-            .map(
-                batch ->
-                    new Choice(
-                        batch.name(),
-                        PrePlan.of(
-                                register, batch, desk.methods().inForce(register, batch.method()))
-                            .due()
-                            .size()))
+        codes.stream()
+            .flatMap(code -> Batches.find(register, code).stream())
+            .map(batch -> new Choice(batch.name(), due(register, batch)))
             .filter(choice -> choice.due() > 0)
             .toList();
     List<String> known =
         register.list(About.WEIGHT, "", "").stream().map(row -> row.subject().id()).toList();
     return new Lists(open, known);
+  }
+
+  private int due(RegisterView register, BatchState batch) {
+    Method method = desk.methods().inForce(register, batch.method());
+    return PrePlan.of(register, batch, method).due().size();
   }
 
   private void show(Lists lists) {

@@ -82,7 +82,11 @@ public final class StripView extends HBox {
     prompt.setText(asked(face));
   }
 
+  /** Without a mass the way back to one comes first. */
   private String asked(Face face) {
+    if (face.digits().isEmpty()) {
+      return why(face);
+    }
     return switch (face.prompt().kind()) {
       case PLACE -> texts.get("place", face.prompt().what());
       case TAKE_OFF -> face.why().isEmpty() ? texts.get("take.off") : face.why();

@@ -42,7 +42,8 @@ public final class Batches {
     return all(register).stream().filter(batch -> batch.name().equals(name)).toList();
   }
 
-  private static Optional<BatchState> find(RegisterView register, String code) {
+  /** The batch with this code; empty if there is none. */
+  public static Optional<BatchState> find(RegisterView register, String code) {
     return BatchState.fold(code, register.history(About.batch(code)));
   }
 

@@ -66,13 +66,11 @@ public final class DueList {
   }
 
   private void plain(Status status, Due.What what) {
-    Map<String, Integer> counts = new TreeMap<>();
-    for (StateRow row : register.list(About.FILTER, "", status.code())) {
-      counts.merge(row.parent(), 1, Integer::sum);
-    }
-    counts.forEach(
-        (batch, count) ->
-            list.add(new Due(what, name(batch), count, Optional.empty(), Optional.empty())));
+    register
+        .counts(About.FILTER, status.code())
+        .forEach(
+            (batch, count) ->
+                list.add(new Due(what, name(batch), count, Optional.empty(), Optional.empty())));
   }
 
   private String name(String code) {
