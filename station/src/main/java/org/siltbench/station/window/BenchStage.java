@@ -30,6 +30,7 @@ public final class BenchStage {
   private final Desk desk;
   private final Scene scene;
   private final Zoom zoom;
+  private final Runnable askWho;
 
   private BenchStage(Assembly assembly, LongSupplier nanos, double width, double height) {
     desk = assembly.desk();
@@ -41,6 +42,7 @@ public final class BenchStage {
     Wedge.listen(scene, nanos, scans::take);
     PictureDrop.take(scene, desk, scans::take);
     assembly.scans(scans::take);
+    askWho = () -> shell.ask("");
     Mnemonics.listen(scene);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::zoomKey);
     scene.addEventFilter(InputEvent.ANY, event -> desk.signOn().touch());
@@ -98,6 +100,11 @@ public final class BenchStage {
               return now;
             },
             kept -> {});
+  }
+
+  /** Asks who is there. */
+  void askWho() {
+    askWho.run();
   }
 
   /** Its scene. */

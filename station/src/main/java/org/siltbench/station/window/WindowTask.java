@@ -78,6 +78,7 @@ final class WindowTask implements Task {
     if (!spec.isEmpty()) {
       assembly.connect(spec);
     }
+    window.askWho();
     String once = System.getProperty("siltbench.window.once", "");
     if (!once.isEmpty()) {
       FirstMass.await(window.scene(), Path.of(once), stage::hide);

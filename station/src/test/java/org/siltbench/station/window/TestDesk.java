@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.siltbench.balance.Balances;
@@ -63,6 +64,7 @@ public final class TestDesk implements AutoCloseable {
   private final HandClock clock = new HandClock();
   private final List<Cues.Cue> heard = new ArrayList<>();
   private final ExecutorService runs = Executors.newSingleThreadExecutor();
+  private final ExecutorService live = Executors.newCachedThreadPool();
   private final OpenLab lab;
   private final Assembly assembly;
   private int batches;
@@ -72,6 +74,11 @@ public final class TestDesk implements AutoCloseable {
   }
 
   public TestDesk(Path folder, Locale locale) {
+    this(folder, locale, Runnable::run);
+  }
+
+  /** With bench work on an executor of the test's. */
+  public TestDesk(Path folder, Locale locale, Executor bench) {
     Setting setting = new Setting("AB", clock, new Random(1), new LifeSubjects(), note -> {});
     lab = LabFolder.create(folder, "test", true, setting);
     assembly =
@@ -81,10 +88,10 @@ public final class TestDesk implements AutoCloseable {
                 new People(folder, clock, new Random(2)),
                 spec -> new Balances(Timebase.system(), folder.resolve("formats")).open(spec),
                 Timebase.system(),
-                Runnable::run,
+                bench,
                 Runnable::run,
                 runs,
-                Runnable::run,
+                live,
                 Runnable::run,
                 heard::add,
                 locale));
@@ -152,6 +159,7 @@ public final class TestDesk implements AutoCloseable {
   public void close() {
     assembly.close();
     runs.shutdownNow();
+    live.shutdownNow();
     lab.close();
   }
 }

@@ -36,6 +36,16 @@ final class SignOnPane extends HBox {
     initials.setOnAction(event -> next());
     pin.setOnAction(event -> sign());
     close();
+    desk.signOn()
+        .initials()
+        .subscribe(
+            (before, now) -> {
+              if (now.isEmpty()) {
+                open("");
+              } else {
+                close();
+              }
+            });
   }
 
   void open(String known) {
@@ -45,7 +55,7 @@ final class SignOnPane extends HBox {
     pinField.setVisible(asks);
     pinField.setManaged(asks);
     initials.setText(known);
-    (known.isEmpty() ? initials : pin).requestFocus();
+    (known.isEmpty() || !asks ? initials : pin).requestFocus();
   }
 
   void toggle() {

@@ -40,7 +40,10 @@ class WedgeIT {
 
       window.scan("K3DF0712R");
       RobotWindow.await(
-          "refused", () -> window.desk().notices().list().get(0).what().contains("K3DF0712R"));
+          "refused",
+          () ->
+              window.desk().notices().list().stream()
+                  .anyMatch(n -> n.what().contains("K3DF0712R")));
       window.shot("scan-unknown-bag");
 
       window.robot().clickOn(field).write("AB");
