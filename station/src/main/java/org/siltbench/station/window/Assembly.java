@@ -1,5 +1,6 @@
 package org.siltbench.station.window;
 
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import org.siltbench.station.people.People;
 import org.siltbench.station.people.SignedOn;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Doors;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Notices;
 import org.siltbench.station.window.desk.Prefs;
@@ -63,6 +65,7 @@ public final class Assembly implements AutoCloseable {
   private final Desk desk;
   private final StripModel strip;
   private Consumer<String> scans = text -> {};
+  private Consumer<Path> wanted = folder -> {};
   private Optional<SerialScanner> scanner = Optional.empty();
 
   /** Assembles; nothing is opened yet. */
@@ -88,9 +91,23 @@ public final class Assembly implements AutoCloseable {
                     outside.printing(),
                     outside.screen(),
                     problem -> notices.show("printer", problem)),
+                new Work(
+                    outside.live(), outside.screen(), problem -> notices.show("aside", problem)),
                 weighing,
                 new Cues(outside.sound()),
                 outside.locale()));
+    desk.doors(
+        new Doors() {
+          @Override
+          public void connect(String spec) {
+            Assembly.this.connect(spec);
+          }
+
+          @Override
+          public void openPractice(Path labFolder) {
+            wanted.accept(labFolder);
+          }
+        });
     weighing.told(event -> strip.told(event, desk));
     strip.follow(desk);
     Watch.over(desk);
@@ -114,6 +131,11 @@ public final class Assembly implements AutoCloseable {
     desk.balance(live);
     live.start(outside.live());
     desk.changed();
+  }
+
+  /** Who opens a practice lab beside this one. */
+  void wanted(Consumer<Path> opener) {
+    wanted = opener;
   }
 
   /** Who takes the scans of a scanner on a port of its own. */
@@ -155,5 +177,6 @@ public final class Assembly implements AutoCloseable {
     desk.balance().ifPresent(LiveBalance::close);
     desk.work().close();
     desk.printing().close();
+    desk.aside().close();
   }
 }

@@ -44,6 +44,7 @@ public final class BenchStage {
     assembly.scans(scans::take);
     askWho = () -> shell.ask("");
     Mnemonics.listen(scene);
+    desk.likes().subscribe(this::follow);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::zoomKey);
     scene.addEventFilter(InputEvent.ANY, event -> desk.signOn().touch());
   }
@@ -90,16 +91,15 @@ public final class BenchStage {
     }
   }
 
+  /** Settings have changed: looks and size follow at once. */
+  private void follow() {
+    Theme.of(desk.prefs().get(Prefs.Name.THEME)).dress(scene);
+    zoom.percent(percent(desk.prefs().get(Prefs.Name.ZOOM)));
+  }
+
   private void zoom(int percent) {
     zoom.percent(percent);
-    int now = zoom.percent();
-    desk.work()
-        .run(
-            () -> {
-              desk.prefs().put(Prefs.Name.ZOOM, Integer.toString(now));
-              return now;
-            },
-            kept -> {});
+    desk.like(Prefs.Name.ZOOM, Integer.toString(zoom.percent()));
   }
 
   /** Asks who is there. */

@@ -3,6 +3,7 @@ package org.siltbench.station.window;
 import java.util.Locale;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import org.siltbench.balance.Timebase;
@@ -24,7 +25,7 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
         LabFolder.open(
             session.labFolder(),
             new Setting(given.operator(), given.clock(), given.random(), given.subjects(), notes));
-    Prefs prefs = Prefs.of(lab.folder());
+    AtomicReference<Prefs> prefs = new AtomicReference<>(Prefs.of(lab.folder()));
     Assembly assembly =
         new Assembly(
             new Assembly.Outside(
@@ -37,8 +38,10 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
                 threads.runs(),
                 threads.live(),
                 Platform::runLater,
-                new Tones(threads.sound(), () -> prefs.get(Prefs.Name.SOUND).equals("on"), notes),
-                locale(prefs.get(Prefs.Name.LANGUAGE))));
+                new Tones(threads.sound(), () -> prefs.get().get(Prefs.Name.SOUND).equals("on"), notes),
+                locale(prefs.get().get(Prefs.Name.LANGUAGE))));
+    prefs.set(assembly.desk().prefs());
+    assembly.wanted(new Beside(given)::open);
     notes.to(assembly);
     return new Opened(lab, assembly);
   }

@@ -3,6 +3,7 @@ package org.siltbench.station.window;
 import java.util.List;
 import javafx.scene.input.KeyCode;
 import org.siltbench.station.window.check.CheckScreen;
+import org.siltbench.station.window.connect.ConnectScreen;
 import org.siltbench.station.window.drying.DryingScreen;
 import org.siltbench.station.window.postweigh.PostWeighScreen;
 import org.siltbench.station.window.preweigh.PreWeighScreen;
@@ -24,6 +25,7 @@ final class Screens {
         ScreenEntry.on(KeyCode.F6, "receipt", ReceiptScreen::new),
         ScreenEntry.on(KeyCode.F7, "drying", DryingScreen::new),
         ScreenEntry.on(KeyCode.F8, "postweigh", PostWeighScreen::new),
-        ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new));
+        ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new),
+        ScreenEntry.hidden("connect", ConnectScreen::new));
   }
 }

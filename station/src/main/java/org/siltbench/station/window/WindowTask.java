@@ -75,7 +75,9 @@ final class WindowTask implements Task {
     stage.setOnHidden(event -> closed.countDown());
     BenchStage window = BenchStage.show(stage, assembly, System::nanoTime, WIDTH, HEIGHT);
     String spec = balance != null ? balance : assembly.desk().prefs().get(Prefs.Name.BALANCE);
-    if (!spec.isEmpty()) {
+    if (spec.isEmpty()) {
+      assembly.desk().go("connect");
+    } else {
       assembly.connect(spec);
     }
     window.askWho();

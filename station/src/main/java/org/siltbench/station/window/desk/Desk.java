@@ -1,5 +1,6 @@
 package org.siltbench.station.window.desk;
 
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,6 +29,7 @@ public final class Desk {
       Notices notices,
       Work work,
       Work printing,
+      Work aside,
       Weighing weighing,
       Cues cues,
       Locale locale) {}
@@ -36,7 +38,9 @@ public final class Desk {
   private final ReadOnlyStringWrapper front = new ReadOnlyStringWrapper("");
   private final ReadOnlyLongWrapper changes = new ReadOnlyLongWrapper();
   private final ReadOnlyLongWrapper seconds = new ReadOnlyLongWrapper();
+  private final ReadOnlyLongWrapper likes = new ReadOnlyLongWrapper();
   private Optional<LiveBalance> balance = Optional.empty();
+  private Optional<Doors> doors = Optional.empty();
 
   /** A desk of these parts. */
   public Desk(Parts parts) {
@@ -83,6 +87,11 @@ public final class Desk {
     return parts.printing();
   }
 
+  /** The way to what takes long and touches no ledger: a search for a balance. */
+  public Work aside() {
+    return parts.aside();
+  }
+
   /** The run that has the pan. */
   public Weighing weighing() {
     return parts.weighing();
@@ -111,6 +120,38 @@ public final class Desk {
   /** Sets the balance, already started. */
   public void balance(LiveBalance live) {
     balance = Optional.of(live);
+  }
+
+  /** Who can do what only the whole window can. */
+  public void doors(Doors window) {
+    doors = Optional.of(window);
+  }
+
+  /** Listens to a balance from now on, and after the next start. */
+  public void connect(String spec) {
+    doors.ifPresent(window -> window.connect(spec));
+    like(Prefs.Name.BALANCE, spec);
+  }
+
+  /** Opens a window over a practice lab beside this one; it takes a moment, so ask aside. */
+  public void openPractice(Path labFolder) {
+    doors.ifPresent(window -> window.openPractice(labFolder));
+  }
+
+  /** Keeps what this bench likes; the window follows. */
+  public void like(Prefs.Name name, String word) {
+    work()
+        .run(
+            () -> {
+              parts.prefs().put(name, word);
+              return word;
+            },
+            kept -> likes.set(likes.get() + 1));
+  }
+
+  /** Grows whenever a like has changed. */
+  public ReadOnlyLongProperty likes() {
+    return likes.getReadOnlyProperty();
   }
 
   /** The name under which its weighings are recorded; ask within {@link #work()}. */

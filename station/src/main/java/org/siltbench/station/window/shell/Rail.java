@@ -16,7 +16,7 @@ final class Rail extends VBox {
   Rail(List<ScreenEntry> screens, Desk desk, Texts texts) {
     getStyleClass().add("rail");
     ToggleGroup group = new ToggleGroup();
-    for (ScreenEntry screen : screens) {
+    for (ScreenEntry screen : screens.stream().filter(ScreenEntry::inRail).toList()) {
       getChildren().add(button(screen, desk, texts, group));
     }
   }

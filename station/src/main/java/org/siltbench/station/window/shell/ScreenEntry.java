@@ -15,6 +15,16 @@ import org.siltbench.station.window.desk.Desk;
  */
 public record ScreenEntry(String id, KeyCombination key, Function<Desk, Screen> make) {
 
+  /** Without a key and a place in the rail: other screens lead to it. */
+  public static ScreenEntry hidden(String id, Function<Desk, Screen> make) {
+    return new ScreenEntry(id, KeyCombination.NO_MATCH, make);
+  }
+
+  /** True if it stands in the rail. */
+  public boolean inRail() {
+    return key != KeyCombination.NO_MATCH;
+  }
+
   /** On a function key. */
   public static ScreenEntry on(KeyCode key, String id, Function<Desk, Screen> make) {
     return new ScreenEntry(id, new KeyCodeCombination(key), make);

@@ -1,0 +1,50 @@
+package org.siltbench.station.window;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.siltbench.station.Problem;
+import org.siltbench.station.bench.LabFolder;
+import org.siltbench.station.bench.Setting;
+import org.siltbench.station.command.Main;
+
+/** Opens a second window over a practice lab, beside this one: the two never mix. */
+final class Beside {
+
+  private final Setting setting;
+
+  Beside(Setting setting) {
+    this.setting = setting;
+  }
+
+  /** Makes the practice lab if it is not there, and starts a window over it. */
+  void open(Path folder) {
+    if (!LabFolder.exists(folder)) {
+      LabFolder.create(folder, "practice", true, setting).close();
+    }
+    try {
+      new ProcessBuilder(command(folder))
+          .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+          .redirectError(ProcessBuilder.Redirect.DISCARD)
+          .start();
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The practice window could not be started: " + e.getMessage() + '.',
+          "This lab is not touched.",
+          "Start it yourself: siltbench window --lab " + folder + " --balance practice",
+          e);
+    }
+  }
+
+  /** This same program, with the same Java and the same class path. */
+  static List<String> command(Path folder) {
+    List<String> words = new ArrayList<>();
+    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    words.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+    words.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+    words.addAll(List.of("window", "--lab", folder.toString(), "--balance", "practice"));
+    return words;
+  }
+}
