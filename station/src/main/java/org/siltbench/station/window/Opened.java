@@ -3,7 +3,6 @@ package org.siltbench.station.window;
 import java.util.Locale;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import org.siltbench.balance.Timebase;
@@ -25,7 +24,7 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
         LabFolder.open(
             session.labFolder(),
             new Setting(given.operator(), given.clock(), given.random(), given.subjects(), notes));
-    AtomicReference<Prefs> prefs = new AtomicReference<>(Prefs.of(lab.folder()));
+    Prefs[] prefs = {Prefs.of(lab.folder())}; // the desk's own, as soon as there is a desk
     Assembly assembly =
         new Assembly(
             new Assembly.Outside(
@@ -38,9 +37,10 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
                 threads.runs(),
                 threads.live(),
                 Platform::runLater,
-                new Tones(threads.sound(), () -> prefs.get().get(Prefs.Name.SOUND).equals("on"), notes),
-                locale(prefs.get().get(Prefs.Name.LANGUAGE))));
-    prefs.set(assembly.desk().prefs());
+                new Tones(
+                    threads.sound(), () -> prefs[0].get(Prefs.Name.SOUND).equals("on"), notes),
+                locale(prefs[0].get(Prefs.Name.LANGUAGE))));
+    prefs[0] = assembly.desk().prefs();
     assembly.wanted(new Beside(given)::open);
     notes.to(assembly);
     return new Opened(lab, assembly);
