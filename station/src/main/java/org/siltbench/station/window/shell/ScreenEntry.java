@@ -22,7 +22,7 @@ public record ScreenEntry(String id, KeyCombination key, Function<Desk, Screen> 
 
   /** True if it stands in the rail. */
   public boolean inRail() {
-    return key != KeyCombination.NO_MATCH;
+    return !key.equals(KeyCombination.NO_MATCH);
   }
 
   /** On a function key. */
