@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.labels.Imprint;
 import org.siltbench.labels.PaperProblem;
 import org.siltbench.labels.Papers;
@@ -43,6 +44,12 @@ public final class LabelPrinter {
   }
 
   static PrintOutcome print(Lp lp, String queue, LabelRun run) {
+    PrintOutcome standing = standing(lp, queue);
+    return standing == null ? send(lp, queue, run) : standing;
+  }
+
+  /** Why nothing can be sent to a queue now; null where it works. */
+  static @Nullable PrintOutcome standing(Lp lp, String queue) {
     if (queue.isBlank() || queue.startsWith("-")) {
       return new PrintOutcome.Gone(queue, "That is not the name of a queue.", known(lp));
     }
@@ -53,9 +60,7 @@ public final class LabelPrinter {
     }
     Lp.Said accepting = lp.run(List.of("lpstat", "-a", queue));
     Why why = QueueState.standsStill(printer.text(), accepting.text());
-    return why == null
-        ? send(lp, queue, run)
-        : new PrintOutcome.Waits(queue, why, QueueState.next(why));
+    return why == null ? null : new PrintOutcome.Waits(queue, why, QueueState.next(why));
   }
 
   private static String known(Lp lp) {

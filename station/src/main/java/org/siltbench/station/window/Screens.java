@@ -6,6 +6,7 @@ import org.siltbench.station.window.check.CheckScreen;
 import org.siltbench.station.window.connect.ConnectScreen;
 import org.siltbench.station.window.drying.DryingScreen;
 import org.siltbench.station.window.postweigh.PostWeighScreen;
+import org.siltbench.station.window.prepare.PrepareScreen;
 import org.siltbench.station.window.preweigh.PreWeighScreen;
 import org.siltbench.station.window.receipt.ReceiptScreen;
 import org.siltbench.station.window.results.ResultsScreen;
@@ -20,6 +21,7 @@ final class Screens {
   static List<ScreenEntry> all() {
     return List.of(
         ScreenEntry.on(KeyCode.F2, "today", TodayScreen::new),
+        ScreenEntry.on(KeyCode.F3, "prepare", PrepareScreen::new),
         ScreenEntry.on(KeyCode.F4, "check", CheckScreen::new),
         ScreenEntry.on(KeyCode.F5, "preweigh", PreWeighScreen::new),
         ScreenEntry.on(KeyCode.F6, "receipt", ReceiptScreen::new),

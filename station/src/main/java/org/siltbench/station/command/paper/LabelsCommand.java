@@ -6,14 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.siltbench.labels.PaperProblem;
-import org.siltbench.labels.Papers;
+import org.siltbench.calc.method.Method;
 import org.siltbench.labels.code.CodeKind;
-import org.siltbench.labels.label.LabelRun;
-import org.siltbench.labels.media.Media;
-import org.siltbench.labels.media.MediaCatalog;
-import org.siltbench.labels.print.LabelPrinter;
-import org.siltbench.labels.print.PrintOutcome;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
@@ -22,9 +16,7 @@ import org.siltbench.station.command.weigh.ConstancyNote;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.label.BagLabels;
-import org.siltbench.station.work.label.PrintText;
-import org.siltbench.station.work.paper.Imprints;
-import org.siltbench.station.work.paper.PaperFile;
+import org.siltbench.station.work.label.LabelJob;
 import org.siltbench.station.work.scan.BagScan;
 import picocli.CommandLine.Option;
 
@@ -84,67 +76,26 @@ final class LabelsCommand implements Task {
     }
     Bench bench = session.existingBench();
     BatchState state = Batches.require(bench.register(), batch);
-    BagLabels labels =
-        new BagLabels(bench, state, session.methods().inForce(bench.register(), state.method()));
-    List<BagLabels.Ready> ready = ready(labels);
-    if (ready.isEmpty()) {
-      throw new Problem.Refused(
-          "Batch " + state.name() + " has no filter whose label is due.",
-          "Nothing was printed.",
-          "Pre-weigh it first; labels are printed from the constant mass.");
-    }
-    try {
-      Media stock = MediaCatalog.find(media);
-      LabelRun run =
-          new LabelRun(
-              ready.stream().map(BagLabels.Ready::label).toList(),
-              stock,
-              CodeKind.of(code),
-              dpi,
-              startAt,
-              slip);
-      String to = print(bench, run);
-      ConstancyNote.tell(
-          session,
-          bench,
-          ready.stream().map(BagLabels.Ready::filter).toList(),
-          session.methods().inForce(bench.register(), state.method()));
-      labels.record(ready, stock.name(), to, slip ? 2 : 1);
-      tell(session, state, ready, to);
-      return 0;
-    } catch (PaperProblem e) {
-      throw PaperFile.problem(e);
-    } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(String.valueOf(e.getMessage()) + ".", "Check the options.");
-    }
+    Method method = session.methods().inForce(bench.register(), state.method());
+    LabelJob job = new LabelJob(bench, state, method);
+    List<BagLabels.Ready> ready =
+        job.ready(filters.stream().map(id -> BagScan.of(id).filter().text()).toList(), onlyNew);
+    String to = print(job, ready);
+    ConstancyNote.tell(
+        session, bench, ready.stream().map(BagLabels.Ready::filter).toList(), method);
+    tell(session, state, ready, to);
+    return 0;
   }
 
-  private List<BagLabels.Ready> ready(BagLabels labels) {
-    if (filters.isEmpty()) {
-      return labels.due(!onlyNew);
-    }
-    List<BagLabels.Ready> some = new ArrayList<>();
-    for (String id : filters) {
-      some.add(labels.of(BagScan.of(id).filter().text()));
-    }
-    return some;
-  }
-
-  private String print(Bench bench, LabelRun run) {
+  private String print(LabelJob job, List<BagLabels.Ready> ready) {
+    LabelJob.Manner manner = new LabelJob.Manner(media, dpi, code, startAt, slip);
     Path file = out;
     if (file != null) {
-      PaperFile.write(file, to -> Papers.labels(run, Imprints.of(bench), to));
+      job.toFile(ready, manner, file);
       return file.getFileName().toString();
     }
     String queue = String.valueOf(printer);
-    PrintOutcome outcome = LabelPrinter.print(queue, run);
-    if (!(outcome instanceof PrintOutcome.Sent)) {
-      throw new Problem.Outside(
-          PrintText.of(outcome),
-          "Every mass is recorded; the labels wait.",
-          "Print again then.",
-          null);
-    }
+    job.toQueue(ready, manner, queue);
     return queue;
   }
 

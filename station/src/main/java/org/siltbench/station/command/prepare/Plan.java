@@ -3,16 +3,12 @@ package org.siltbench.station.command.prepare;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.siltbench.calc.advice.BenchLimits;
-import org.siltbench.calc.advice.FilterCount;
-import org.siltbench.calc.advice.SamplingPlan;
-import org.siltbench.calc.advice.StormAdvice;
-import org.siltbench.calc.method.Method;
-import org.siltbench.calc.method.UncertaintyInputs;
 import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
+import org.siltbench.station.life.Role;
+import org.siltbench.station.work.plan.FilterPlan;
 import picocli.CommandLine.Option;
 
 /** {@code plan}. Needs no lab. */
@@ -88,89 +84,62 @@ final class Plan implements Task {
 
   @Override
   public int run(Session session) {
-    SamplingPlan plan = plan();
-    FilterCount count = plan.filters();
+    FilterPlan plan =
+        FilterPlan.of(
+            new FilterPlan.Wish(
+                Times.span(every),
+                Times.span(length),
+                sites,
+                trips,
+                fieldBlanks,
+                duplicates,
+                spares,
+                controls));
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("samples_per_site", plan.samplesPerSite());
-    document.put("samples", count.samples());
-    document.put("duplicates", count.duplicates());
-    document.put("field_blanks", count.fieldBlanks());
-    document.put("trip_blanks", count.tripBlanks());
-    document.put("method_blanks", count.methodBlanks());
-    document.put("controls", count.controlFilters());
-    document.put("spares", count.spares());
-    document.put("total", count.total());
-    String advice = advice(session);
+    document.put("samples", plan.samples());
+    document.put("duplicates", plan.duplicates());
+    document.put("field_blanks", plan.of(Role.FIELD_BLANK));
+    document.put("trip_blanks", plan.of(Role.TRIP_BLANK));
+    document.put("method_blanks", plan.of(Role.METHOD_BLANK));
+    document.put("controls", plan.of(Role.CONTROL));
+    document.put("spares", plan.of(Role.SPARE));
+    document.put("total", plan.total());
+    String advice = expect == null ? "" : advised(session, plan, expect).advice();
     document.forEach((word, number) -> session.fact(word.replace('_', ' ') + ": " + number));
     if (!advice.isEmpty()) {
       document.put("advice", advice);
       session.fact(advice);
     }
-    document.put("batch_new", words(count));
-    session.fact("siltbench batch new --name NAME --lot LOT --method " + method + words(count));
+    document.put("batch_new", words(plan));
+    session.fact("siltbench batch new --name NAME --lot LOT --method " + method + words(plan));
     session.document(document);
     return 0;
   }
 
-  private SamplingPlan plan() {
-    try {
-      return new SamplingPlan(
-          Times.span(every),
-          Times.span(length),
-          sites,
-          trips,
-          fieldBlanks,
-          duplicates,
-          spares,
-          controls,
-          20);
-    } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse("This plan is not possible: " + e.getMessage() + ".", "");
-    }
-  }
-
-  private static String words(FilterCount count) {
+  private static String words(FilterPlan plan) {
     return " --count "
-        + count.total()
+        + plan.total()
         + " --duplicates "
-        + count.duplicates()
+        + plan.duplicates()
         + " --field-blanks "
-        + count.fieldBlanks()
+        + plan.of(Role.FIELD_BLANK)
         + " --trip-blanks "
-        + count.tripBlanks()
+        + plan.of(Role.TRIP_BLANK)
         + " --method-blanks "
-        + count.methodBlanks()
+        + plan.of(Role.METHOD_BLANK)
         + " --controls "
-        + count.controlFilters()
+        + plan.of(Role.CONTROL)
         + " --spares "
-        + count.spares();
+        + plan.of(Role.SPARE);
   }
 
-  private String advice(Session session) {
-    if (expect == null) {
-      return "";
-    }
-    double[] range = range(expect);
-    try {
-      BenchLimits limits = limits(session.methods().get(method), range(volumes));
-      return StormAdvice.of(limits, range[0], range[1], target / 100).sentence();
-    } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse("No advice is possible: " + e.getMessage() + ".", "");
-    }
-  }
-
-  private static BenchLimits limits(Method method, double[] volumes) {
-    UncertaintyInputs u = method.uncertainty();
-    double residue = Math.hypot(Math.hypot(u.massMg(), u.moistureMg()) * Math.sqrt(2), u.blankMg());
-    double relative = Math.hypot(u.volumeCalibrationPct(), u.volumeTemperaturePct()) / 100;
-    return new BenchLimits(
-        method.residue().min().milligrams(),
-        method.residue().max().milligrams(),
-        residue,
-        u.volumeReadingMl(),
-        relative,
-        volumes[0],
-        volumes[1]);
+  private FilterPlan advised(Session session, FilterPlan plan, String expected) {
+    double[] range = range(expected);
+    double[] measured = range(volumes);
+    return plan.advised(
+        session.methods().get(method),
+        new FilterPlan.Water(range[0], range[1], measured[0], measured[1], target));
   }
 
   private static double[] range(String text) {

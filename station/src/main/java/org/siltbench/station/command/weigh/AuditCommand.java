@@ -11,6 +11,7 @@ import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.life.BatchState;
+import org.siltbench.station.work.audit.AuditRun;
 import org.siltbench.station.work.audit.BagAudit;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.scan.BagScan;
@@ -52,12 +53,7 @@ final class AuditCommand implements Task {
             : filters.stream().map(id -> BagScan.of(id).filter().text()).toList();
     EventLines lines = new EventLines(session);
     try (Scale scale = balance.open(session, bench, Pans.filters(method), lines)) {
-      BagAudit audit = new BagAudit(bench, scale.pan(), scale.name(), most, lines);
-      List<BagAudit.Audited> all = new ArrayList<>();
-      for (String id : ids) {
-        all.add(audit.weigh(id));
-      }
-      return tell(session, state, all);
+      return tell(session, state, AuditRun.of(bench, scale, ids, most, lines));
     }
   }
 

@@ -32,7 +32,8 @@ public final class Prefs {
     SOUND("sound", "on"),
     KEY("one_key", "F12"),
     SCANNER("scanner", ""),
-    REPEAT("repeat_every", "10");
+    REPEAT("repeat_every", "10"),
+    PAPER_PRINTER("paper_printer", "");
 
     private final String word;
     private final String usual;

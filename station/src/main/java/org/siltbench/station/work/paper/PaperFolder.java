@@ -17,6 +17,13 @@ public final class PaperFolder {
    * @return the file
    */
   public static Path write(OpenLab lab, String name, PaperFile.Drawing drawing) {
+    Path file = place(lab, name);
+    PaperFile.write(file, drawing);
+    return file;
+  }
+
+  /** Where a paper of this name goes; the folder is there. */
+  public static Path place(OpenLab lab, String name) {
     Path folder = lab.folder().resolve("papers");
     try {
       Files.createDirectories(folder);
@@ -27,8 +34,6 @@ public final class PaperFolder {
           "Check the rights of the lab's folder.",
           e);
     }
-    Path file = folder.resolve(name.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
-    PaperFile.write(file, drawing);
-    return file;
+    return folder.resolve(name.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
   }
 }
