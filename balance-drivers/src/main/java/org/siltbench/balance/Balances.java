@@ -57,6 +57,9 @@ public final class Balances {
     if (spec instanceof LinkSpec.Practice p) {
       return practice(PracticeSetup.seeded(p.seed()), format, p.options().speed());
     }
+    if (spec instanceof LinkSpec.Typed) {
+      return new TypedReadings(format, time);
+    }
     Link link = link(spec);
     return new LineSource(link, framed(link, format), asker(format, spec.options()), tap);
   }
@@ -75,7 +78,10 @@ public final class Balances {
     } else if (spec instanceof LinkSpec.Replay r) {
       return new ReplayLink(r, time);
     }
-    LinkSpec.Practice p = (LinkSpec.Practice) spec;
+    if (!(spec instanceof LinkSpec.Practice p)) {
+      throw new BalanceException(
+          "A balance that types has no port to listen to.", "Let it type into this program.");
+    }
     PracticeSetup setup = PracticeSetup.seeded(p.seed());
     return Practice.link(setup, format(p.options()), time, p.options().speed());
   }

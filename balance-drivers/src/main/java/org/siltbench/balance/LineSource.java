@@ -183,6 +183,11 @@ final class LineSource implements ReadingSource {
   }
 
   @Override
+  public boolean singly() {
+    return isSentOnKey();
+  }
+
+  @Override
   public String formatName() {
     return parser.format().name();
   }

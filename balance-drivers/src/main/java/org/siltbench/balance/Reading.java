@@ -36,6 +36,9 @@ public final class Reading {
     NONE
   }
 
+  /** The digits are not part of the line: they stand behind it. No line has this span. */
+  private static final int TOLD_APART = -1;
+
   private final Kind kind;
   private final long nanograms;
   private final String unit;
@@ -58,8 +61,7 @@ public final class Reading {
    * @param raw the line as received, without its terminator
    * @param nanos arrival on a monotonic clock, ns
    * @param at arrival by wall clock
-   * @throws IllegalArgumentException if there is a mass and the kind is another, or the reverse; or
-   *     if line and digits together are longer than {@link LineSpan#LONGEST}
+   * @throws IllegalArgumentException if there is a mass and the kind is another, or the reverse
    */
   public Reading(
       Kind kind,
@@ -73,17 +75,13 @@ public final class Reading {
     if ((kind == Kind.MASS) != (mass != null)) {
       throw new IllegalArgumentException("A mass belongs to kind MASS and to no other: " + kind);
     }
-    int end = raw.length() + digits.length();
-    if (end > LineSpan.LONGEST) {
-      throw new IllegalArgumentException("A line of " + raw.length() + " characters is too long.");
-    }
     this.kind = kind;
     this.nanograms = mass == null ? 0 : mass.nanograms();
     this.unit = unit;
     this.mark = mark;
     this.bytes = (raw + digits).getBytes(ISO_8859_1);
-    this.start = 0;
-    this.span = LineSpan.of(raw.length(), raw.length(), end, false);
+    this.start = raw.length();
+    this.span = TOLD_APART;
     this.nanos = nanos;
     this.at = at;
   }
@@ -139,7 +137,9 @@ public final class Reading {
 
   /** The number as displayed, sign and decimal point normalised, or empty. */
   public String digits() {
-    return LineSpan.number(bytes, start, span);
+    return span == TOLD_APART
+        ? new String(bytes, start, bytes.length - start, ISO_8859_1)
+        : LineSpan.number(bytes, start, span);
   }
 
   /** The usual symbol of the unit shown or supplied by the format; empty unless there is a mass. */
@@ -154,7 +154,9 @@ public final class Reading {
 
   /** The line as received, without its terminator. */
   public String raw() {
-    return LineSpan.line(bytes, start, span);
+    return span == TOLD_APART
+        ? new String(bytes, 0, start, ISO_8859_1)
+        : LineSpan.line(bytes, start, span);
   }
 
   /** Arrival on a monotonic clock, ns. */

@@ -21,6 +21,14 @@ public interface ReadingSource extends AutoCloseable {
   /** The name of the line format in use, for the record. */
   String formatName();
 
+  /**
+   * True if each line is one press of a key: nothing comes between, and no run of lines can show
+   * that the value is at rest.
+   */
+  default boolean singly() {
+    return false;
+  }
+
   @Override
   void close() throws IOException;
 }

@@ -28,6 +28,7 @@ public final class TypedReadings implements ReadingSource {
   private final Timebase time;
   private final BlockingQueue<Typed> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
   private volatile boolean closed;
+  private volatile boolean complete;
 
   /** Lines in a format, timed by the given clock as they are handed in. */
   public TypedReadings(LineFormat format, Timebase time) {
@@ -45,6 +46,16 @@ public final class TypedReadings implements ReadingSource {
     return fits && waiting.offer(new Typed(line, time.nanos(), time.instant()));
   }
 
+  /** No more lines will be handed in; those that wait are still read. */
+  public void end() {
+    complete = true;
+  }
+
+  @Override
+  public boolean singly() {
+    return true;
+  }
+
   @Override
   public SourceEvent next(Duration atMost) throws InterruptedException {
     long deadline =
@@ -57,6 +68,9 @@ public final class TypedReadings implements ReadingSource {
       SourceEvent event = line == null ? null : read(line);
       if (event != null) {
         return event;
+      }
+      if (line == null && complete && waiting.isEmpty()) {
+        return new SourceEvent.Ended("the input has ended", time.nanos(), time.instant());
       }
       if (left <= 0) {
         return new SourceEvent.Quiet(time.nanos(), time.instant());

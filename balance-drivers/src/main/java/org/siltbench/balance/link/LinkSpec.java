@@ -29,6 +29,19 @@ public sealed interface LinkSpec {
     }
   }
 
+  /** A balance that types like a keyboard: whoever has the text input hands its lines in. */
+  record Typed(SpecOptions options) implements LinkSpec {
+    @Override
+    public Typed with(SpecOptions other) {
+      return new Typed(other);
+    }
+
+    @Override
+    public String toString() {
+      return SpecText.print(this);
+    }
+  }
+
   /** A TCP port; with line settings where the far end takes RFC 2217 port control. */
   record Tcp(String host, int port, @Nullable LineSettings rfc2217, SpecOptions options)
       implements LinkSpec {

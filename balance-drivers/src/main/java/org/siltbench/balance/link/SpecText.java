@@ -9,12 +9,13 @@ import org.siltbench.balance.link.LinkSpec.Practice;
 import org.siltbench.balance.link.LinkSpec.Replay;
 import org.siltbench.balance.link.LinkSpec.Serial;
 import org.siltbench.balance.link.LinkSpec.Tcp;
+import org.siltbench.balance.link.LinkSpec.Typed;
 
 /** Reads and writes link texts. */
 final class SpecText {
 
   private static final String KINDS =
-      "say serial:PORT, tcp:HOST:PORT, replay:FILE or practice, for example serial:/dev/ttyUSB0";
+      "say serial:PORT, tcp:HOST:PORT, replay:FILE, typed or practice, for example serial:/dev/ttyUSB0";
   private static final int HIGHEST_PORT = 65_535;
   private static final long DEFAULT_SEED = 1;
 
@@ -40,6 +41,7 @@ final class SpecText {
       case "serial" -> serial(place(rest, "a port, for example serial:/dev/ttyUSB0"), keys);
       case "tcp" -> tcp(rest, keys);
       case "replay" -> replay(place(rest, "a file, for example replay:lines.txt"), keys);
+      case "typed" -> typed(rest, keys);
       case "practice" -> practice(rest, keys);
       default -> throw new IllegalArgumentException("unknown balance \"" + head + "\": " + KINDS);
     };
@@ -73,6 +75,13 @@ final class SpecText {
 
   private static Replay replay(String file, SpecKeys keys) {
     return new Replay(Path.of(file), options(keys, true));
+  }
+
+  private static Typed typed(String rest, SpecKeys keys) {
+    if (!rest.isEmpty()) {
+      throw new IllegalArgumentException("typed takes keys only, as in typed?format=heron");
+    }
+    return new Typed(options(keys, false));
   }
 
   private static Practice practice(String rest, SpecKeys keys) {
@@ -122,6 +131,6 @@ final class SpecText {
     } else if (spec instanceof Replay r) {
       return "replay:" + Percent.encode(r.file().toString());
     }
-    return "practice";
+    return spec instanceof Typed ? "typed" : "practice";
   }
 }

@@ -45,6 +45,9 @@ public sealed interface PanEvent {
   /** Not acceptable as it lies: moisture, drift, two filters, a touch; the load must come off. */
   record Refused(Reason reason, String why) implements PanEvent {}
 
+  /** What the person can do now, in a sentence. */
+  record Hint(String text) implements PanEvent {}
+
   /** The load was taken off. */
   record Unloaded() implements PanEvent {}
 

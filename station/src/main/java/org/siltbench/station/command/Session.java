@@ -10,6 +10,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.ReadingSource;
+import org.siltbench.balance.TypedReadings;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.Setting;
@@ -58,7 +60,22 @@ public final class Session implements AutoCloseable {
 
   /** Opens balances, with the line formats saved in the lab. */
   public Scale.Opening balances() {
-    return spec -> around.balances().open(spec, labFolder().resolve("formats"));
+    return balances(TypedLines.NONE);
+  }
+
+  /**
+   * The same; a balance that types like a keyboard types into standard input.
+   *
+   * @param others takes the lines of standard input that are not the balance's
+   */
+  public Scale.Opening balances(TypedLines others) {
+    return spec -> {
+      ReadingSource source = around.balances().open(spec, labFolder().resolve("formats"));
+      if (source instanceof TypedReadings typed) {
+        TypedFeed.start(console(), typed, others);
+      }
+      return source;
+    };
   }
 
   /** The methods of the lab. */

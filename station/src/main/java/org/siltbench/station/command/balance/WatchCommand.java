@@ -26,7 +26,7 @@ final class WatchCommand implements Task {
       names = "--balance",
       required = true,
       paramLabel = "SPEC",
-      description = "serial:PATH, tcp:HOST:PORT, replay:FILE or practice")
+      description = "serial:PATH, tcp:HOST:PORT, replay:FILE, typed or practice")
   private String spec = "";
 
   @Option(names = "--count", paramLabel = "N", description = "stop after so many readings")
@@ -51,6 +51,10 @@ final class WatchCommand implements Task {
       throw new Problem.WrongUse("--count cannot be below 1.", "Write --count 10.");
     }
     LinkSpec link = paced(Spec.parse(spec));
+    if (capture != null && link instanceof LinkSpec.Typed) {
+      throw new Problem.WrongUse(
+          "A balance that types sends no bytes to record.", "Leave --capture out.");
+    }
     try {
       return capture == null
           ? watch(session, session.balances().open(link))

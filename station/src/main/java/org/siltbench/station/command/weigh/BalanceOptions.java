@@ -18,7 +18,7 @@ public final class BalanceOptions {
       paramLabel = "SPEC",
       required = true,
       description =
-          "serial:PATH, tcp:HOST:PORT, replay:FILE or practice, with ?key=value&... behind it")
+          "serial:PATH, tcp:HOST:PORT, replay:FILE, typed or practice, with ?key=value&... behind it")
   private String spec = "";
 
   @Option(

@@ -91,6 +91,8 @@ public final class EventLines implements Consumer<WeighEvent> {
           "rezero",
           "offset_g",
           rezero.offset().toGrams());
+    } else if (event instanceof PanEvent.Hint hint) {
+      tell(hint.text(), "hint", "text", hint.text());
     } else if (event instanceof PanEvent.Settling) {
       tell("", "settling", "what", null);
     } else if (event instanceof PanEvent.Provisional provisional) {

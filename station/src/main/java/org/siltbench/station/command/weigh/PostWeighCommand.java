@@ -6,7 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
@@ -31,7 +33,7 @@ final class PostWeighCommand implements Task {
       names = "--balance",
       paramLabel = "SPEC",
       description =
-          "serial:PATH, tcp:HOST:PORT, replay:FILE or practice, with ?key=value&... behind it; with"
+          "serial:PATH, tcp:HOST:PORT, replay:FILE, typed or practice, with ?key=value&... behind it; with"
               + " --keyed the name of the balance")
   private @Nullable String balance;
 
@@ -102,16 +104,24 @@ final class PostWeighCommand implements Task {
     PanSettings pans = check == null ? filters : Pans.with(filters, check.nominal());
     PostWeighLines lines = new PostWeighLines(session);
     Patience patience = Patience.USUAL.endingAfter(Times.span(giveUp));
-    try (Scale scale = Scale.open(bench, spec, session.balances(), pans, patience, lines)) {
+    TypedScans typed = new TypedScans();
+    try (Scale scale = Scale.open(bench, spec, session.balances(typed), pans, patience, lines)) {
       PostWeighSettings settings = settings(session, bench, scale.name(), check);
-      ScanOnDemand scans = ScanOnDemand.of(session.console());
+      boolean types = Scale.parse(spec) instanceof LinkSpec.Typed;
+      ScanOnDemand scans = types ? null : ScanOnDemand.of(session.console());
       PostWeighRun run =
-          PostWeighRun.of(bench, session.methods(), scale.pan(), scans, settings, lines);
-      return finish(session, run, scans);
+          PostWeighRun.of(
+              bench,
+              session.methods(),
+              scale.pan(),
+              scans == null ? typed : scans,
+              settings,
+              lines);
+      return finish(session, run, scans == null ? List::of : scans::rest);
     }
   }
 
-  private int finish(Session session, PostWeighRun run, ScanOnDemand scans)
+  private int finish(Session session, PostWeighRun run, Supplier<List<String>> rest)
       throws InterruptedException {
     PostWeighText text = new PostWeighText(session, batch);
     PostWeighReport report;
@@ -121,7 +131,7 @@ final class PostWeighCommand implements Task {
       text.document(run.soFar(""), List.of());
       throw e;
     }
-    List<String> unread = report.stopped().isEmpty() ? List.of() : scans.rest();
+    List<String> unread = report.stopped().isEmpty() ? List.of() : rest.get();
     text.document(report, unread);
     return text.close(report, unread);
   }

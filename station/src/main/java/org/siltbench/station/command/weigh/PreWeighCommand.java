@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.calc.method.Method;
 import org.siltbench.station.Problem;
@@ -40,7 +41,7 @@ final class PreWeighCommand implements Task {
       names = "--balance",
       paramLabel = "SPEC",
       description =
-          "serial:PATH, tcp:HOST:PORT, replay:FILE or practice, with ?key=value&... behind it; with"
+          "serial:PATH, tcp:HOST:PORT, replay:FILE, typed or practice, with ?key=value&... behind it; with"
               + " --keyed or --stated the name of the balance")
   private @Nullable String balance;
 
@@ -118,7 +119,11 @@ final class PreWeighCommand implements Task {
       throw new Problem.WrongUse(
           "Which balance?", "Give --balance SPEC, or --keyed where it has no port.");
     }
-    Scale.parse(balance);
+    if (Scale.parse(balance) instanceof LinkSpec.Typed && scan) {
+      throw new Problem.WrongUse(
+          "A balance that types and a scanner cannot share standard input here.",
+          "Leave --scan out, and scan the bags closed later.");
+    }
     Bench bench = session.existingBench();
     BatchState state = Batches.require(bench.register(), batch);
     Method method = session.methods().inForce(bench.register(), state.method());

@@ -138,6 +138,6 @@ public record BalanceRecord(
     if (spec instanceof LinkSpec.Replay replay) {
       return "replay:" + replay.file();
     }
-    return "practice";
+    return spec instanceof LinkSpec.Typed ? "typed" : "practice";
   }
 }

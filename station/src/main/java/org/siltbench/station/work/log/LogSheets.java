@@ -156,6 +156,9 @@ public final class LogSheets {
     } else if (data.text("observed").equals("false")) {
       notes.add("stated");
     }
+    if (data.text("stability").equals("two presses")) {
+      notes.add("two presses, not watched");
+    }
     if (data.number("moisture_mg", 0) > 0) {
       notes.add("moisture " + data.text("moisture_mg") + " mg");
     }

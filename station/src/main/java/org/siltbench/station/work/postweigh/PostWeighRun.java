@@ -123,7 +123,9 @@ public final class PostWeighRun {
   }
 
   private Ids.Answer next() throws InterruptedException {
-    pan.awaitEmpty();
+    if (!pan.singly()) {
+      pan.awaitEmpty(); // else the load itself asks for the empty pan, after the scan
+    }
     ids.ask();
     return pan.idle(ids::poll);
   }

@@ -26,6 +26,7 @@ import org.siltbench.calc.quantity.Mass;
  * @param balance which balance
  * @param format the line format; null without a link
  * @param keyed typed in by a person
+ * @param pressed told by two presses of the balance's key, not watched
  * @param statedAt the time a person stated, where it was not observed
  */
 public record Measured(
@@ -39,6 +40,7 @@ public record Measured(
     String balance,
     @Nullable String format,
     boolean keyed,
+    boolean pressed,
     @Nullable OffsetDateTime statedAt) {
 
   private static final double SQRT_12 = Math.sqrt(12);
@@ -61,6 +63,7 @@ public record Measured(
         balance,
         format,
         false,
+        seen.pressed(),
         null);
   }
 
@@ -79,6 +82,7 @@ public record Measured(
         balance,
         null,
         true,
+        false,
         statedAt);
   }
 
@@ -103,7 +107,9 @@ public record Measured(
     putIfKnown(data, "u_g", uGrams);
     putIfKnown(data, "resolution_g", resolutionGrams);
     StableMass seen = stable;
-    if (seen != null) {
+    if (pressed) {
+      data.put("stability", "two presses");
+    } else if (seen != null) {
       data.put("drift_mg_min", Grams.decimal(seen.driftMgPerMin()));
       data.put("moisture_mg", Grams.decimal(seen.moistureMg()));
     }

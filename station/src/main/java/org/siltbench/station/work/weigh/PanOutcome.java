@@ -7,8 +7,18 @@ import org.siltbench.calc.quantity.Mass;
 /** How one load ended. */
 public sealed interface PanOutcome {
 
-  /** A stable mass, not yet recorded. */
-  record Stable(StableMass stable, Mass zero) implements PanOutcome {}
+  /**
+   * A stable mass, not yet recorded.
+   *
+   * @param pressed true if it was told by two presses of the balance's key, not watched
+   */
+  record Stable(StableMass stable, Mass zero, boolean pressed) implements PanOutcome {
+
+    /** A mass that was watched. */
+    public Stable(StableMass stable, Mass zero) {
+      this(stable, zero, false);
+    }
+  }
 
   /** The detector does not take this load; it must come off. */
   record NotTaken(PanEvent.Reason reason, String why) implements PanOutcome {}

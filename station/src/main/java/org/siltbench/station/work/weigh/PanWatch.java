@@ -45,10 +45,19 @@ public final class PanWatch implements AutoCloseable {
     return source.formatName();
   }
 
+  /** True if each reading is one press of the balance's key. */
+  public boolean singly() {
+    return source.singly();
+  }
+
   /** Waits until the empty pan rests at zero. */
   public void awaitEmpty() throws InterruptedException {
     if (loaded) {
       listener.accept(new WeighEvent.TakeOff());
+    }
+    if (!empty && source.singly()) {
+      PanEvent press = new PanEvent.Hint("Press the balance's key with nothing on the pan.");
+      listener.accept(new WeighEvent.OnPan(press));
     }
     while (!empty) {
       for (PanEvent event : step()) {
@@ -70,7 +79,8 @@ public final class PanWatch implements AutoCloseable {
     while (true) {
       for (PanEvent event : step()) {
         if (event instanceof PanEvent.Accepted accepted) {
-          return new PanOutcome.Stable(accepted.stable(), accepted.zeroCorrection());
+          return new PanOutcome.Stable(
+              accepted.stable(), accepted.zeroCorrection(), source.singly());
         }
         if (event instanceof PanEvent.Refused refused) {
           return new PanOutcome.NotTaken(refused.reason(), refused.why());

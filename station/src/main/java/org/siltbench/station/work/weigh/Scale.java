@@ -9,7 +9,9 @@ import org.siltbench.balance.practice.Load;
 import org.siltbench.balance.practice.PracticeSource;
 import org.siltbench.balance.practice.PracticeTruth;
 import org.siltbench.balance.stable.HandsFreePan;
+import org.siltbench.balance.stable.PanCycle;
 import org.siltbench.balance.stable.PanSettings;
+import org.siltbench.balance.stable.PressedPan;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.life.FilterState;
@@ -55,7 +57,17 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
       PracticeTruth truth = new PracticeTruth(known.seed());
       all = listener.andThen(new PracticeHand(practice.hand(), id -> load(bench, truth, id)));
     }
-    return new Scale(new PanWatch(source, new HandsFreePan(settings), patience, all), name);
+    return new Scale(
+        new PanWatch(source, cycle(source, settings), patient(source, patience), all), name);
+  }
+
+  private static PanCycle cycle(ReadingSource source, PanSettings settings) {
+    return source.singly() ? new PressedPan(settings) : new HandsFreePan(settings);
+  }
+
+  /** Between two presses a balance is silent, and nobody needs to be told. */
+  private static Patience patient(ReadingSource source, Patience patience) {
+    return source.singly() ? new Patience(patience.giveUp(), patience.giveUp()) : patience;
   }
 
   /** Reads a link text. */
@@ -65,7 +77,7 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
     } catch (IllegalArgumentException e) {
       throw new Problem.WrongUse(
           String.valueOf(e.getMessage()),
-          "A balance is named as serial:/dev/ttyUSB0, tcp:HOST:PORT, replay:FILE or practice.");
+          "A balance is named as serial:/dev/ttyUSB0, tcp:HOST:PORT, replay:FILE, typed or practice.");
     }
   }
 
