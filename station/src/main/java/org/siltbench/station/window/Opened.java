@@ -3,21 +3,23 @@ package org.siltbench.station.window;
 import java.util.Locale;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import javafx.application.Platform;
 import org.siltbench.balance.Timebase;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.Setting;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.window.desk.Notice;
+import org.siltbench.station.window.desk.Notices;
 import org.siltbench.station.window.desk.Prefs;
+import org.siltbench.station.window.desk.Work;
 import org.siltbench.station.window.sound.Tones;
 
 /** The lab of a session, opened, with a desk over it; what the lab has to say becomes notices. */
 record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
 
-  static Opened of(Session session, Threads threads) {
+  static Opened of(Session session, Threads threads, Executor screen) {
     Notes notes = new Notes();
     Setting given = session.setting();
     OpenLab lab =
@@ -36,7 +38,7 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
                 threads.printing(),
                 threads.runs(),
                 threads.live(),
-                Platform::runLater,
+                screen,
                 new Tones(
                     threads.sound(), () -> prefs[0].get(Prefs.Name.SOUND).equals("on"), notes),
                 locale(prefs[0].get(Prefs.Name.LANGUAGE))));
@@ -63,9 +65,9 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
     }
 
     void to(Assembly assembly) {
-      Consumer<String> show =
-          note ->
-              Platform.runLater(() -> assembly.desk().notices().show(Notice.note("note", note)));
+      Work work = assembly.desk().work();
+      Notices notices = assembly.desk().notices();
+      Consumer<String> show = note -> work.onScreen(() -> notices.show(Notice.note("note", note)));
       taker = show;
       early.forEach(show);
     }

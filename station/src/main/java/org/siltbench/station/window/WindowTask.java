@@ -45,17 +45,32 @@ final class WindowTask implements Task {
     Threads threads = new Threads();
     CountDownLatch closed = new CountDownLatch(1);
     try {
-      Future<Opened> opening = threads.bench().submit(() -> Opened.of(session, threads));
-      Platform.startup(() -> {});
+      ScreenThread screen = new ScreenThread();
+      Future<Opened> opening = threads.bench().submit(() -> Opened.of(session, threads, screen));
+      boolean there = startToolkit();
       try (Opened opened = await(opening)) {
+        if (!there) {
+          throw noScreen("The screen that DISPLAY names does not answer.");
+        }
+        screen.begin();
         Platform.runLater(() -> open(opened.assembly(), closed));
         closed.await();
+        Platform.exit();
       }
     } finally {
       threads.close();
-      Platform.exit();
     }
     return 0;
+  }
+
+  /** False if there is no screen after all. */
+  private static boolean startToolkit() {
+    try {
+      Platform.startup(() -> {});
+      return true;
+    } catch (UnsupportedOperationException e) {
+      return false;
+    }
   }
 
   /** The lab is opened while the toolkit starts. */
@@ -93,11 +108,15 @@ final class WindowTask implements Task {
         session.variable("DISPLAY").isPresent()
             || System.getProperty("glass.platform", "").equals("Monocle");
     if (linux && !display) {
-      throw new Problem.Outside(
-          "There is no screen here: the variable DISPLAY is not set.",
-          "Nothing was changed.",
-          "Start it on a desktop; every step can also be done by a command: siltbench --help.",
-          null);
+      throw noScreen("There is no screen here: the variable DISPLAY is not set.");
     }
+  }
+
+  private static Problem.Outside noScreen(String what) {
+    return new Problem.Outside(
+        what,
+        "Nothing was changed.",
+        "Start it on a desktop; every step can also be done by a command: siltbench --help.",
+        null);
   }
 }
