@@ -1,6 +1,7 @@
 package org.siltbench.calc.quantity;
 
 import java.math.BigDecimal;
+import java.util.regex.Pattern;
 
 /**
  * Exact decimals as whole numbers of a small unit, read and written without big numbers where they
@@ -9,6 +10,8 @@ import java.math.BigDecimal;
 final class FixedPoint {
 
   private static final int MOST_DIGITS = 18;
+  private static final int MOST_TEXT = 40;
+  private static final Pattern PLAIN = Pattern.compile("[-+]?[0-9]*[.]?[0-9]*");
   private static final long[] POWERS = new long[MOST_DIGITS + 1];
 
   static {
@@ -19,6 +22,28 @@ final class FixedPoint {
   }
 
   private FixedPoint() {}
+
+  /**
+   * The same for people: each fault is told with what was expected.
+   *
+   * @throws NumberFormatException if it is no decimal number, finer than the unit or out of range
+   */
+  static long parse(String text, int scale, String what) {
+    try {
+      return parse(text, scale);
+    } catch (ArithmeticException e) {
+      throw no(text, "finer than a billionth or out of range, not " + what, e);
+    } catch (NumberFormatException e) {
+      throw no(text, "not " + what, e);
+    }
+  }
+
+  private static NumberFormatException no(String text, String why, RuntimeException cause) {
+    String shown = text.length() > MOST_TEXT ? text.substring(0, MOST_TEXT) + "…" : text;
+    NumberFormatException out = new NumberFormatException(why + ": \"" + shown + '"');
+    out.initCause(cause);
+    return out;
+  }
 
   /**
    * A decimal text times 10^scale.
@@ -51,6 +76,9 @@ final class FixedPoint {
   }
 
   private static long slowly(String text, int scale) {
+    if (text.length() > MOST_TEXT || !PLAIN.matcher(text).matches()) {
+      throw new NumberFormatException(text);
+    }
     return new BigDecimal(text).movePointRight(scale).longValueExact();
   }
 

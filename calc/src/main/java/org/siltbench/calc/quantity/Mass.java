@@ -19,7 +19,6 @@ public record Mass(long nanograms) implements Comparable<Mass> {
 
   private static final int GRAM_SCALE = 9;
   private static final int MILLIGRAM_SCALE = 6;
-  private static final int MAX_TEXT = 40;
 
   /**
    * Reads a decimal number of grams, for example {@code "0.12874"} or {@code "-0.00012"}.
@@ -49,38 +48,7 @@ public record Mass(long nanograms) implements Comparable<Mass> {
   }
 
   private static Mass exact(String text, int scale, String unit) {
-    if (text.length() > MAX_TEXT || !isPlainDecimal(text)) {
-      throw new NumberFormatException("not a decimal number of " + unit + ": " + shorten(text));
-    }
-    try {
-      return new Mass(FixedPoint.parse(text, scale));
-    } catch (ArithmeticException e) {
-      NumberFormatException out =
-          new NumberFormatException(
-              "finer than a nanogram or out of range: " + shorten(text) + " " + unit);
-      out.initCause(e);
-      throw out;
-    }
-  }
-
-  private static String shorten(String text) {
-    return '"' + (text.length() > MAX_TEXT ? text.substring(0, MAX_TEXT) + "…" : text) + '"';
-  }
-
-  private static boolean isPlainDecimal(String text) {
-    int digits = 0;
-    int points = 0;
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (c >= '0' && c <= '9') {
-        digits++;
-      } else if (c == '.') {
-        points++;
-      } else if (i != 0 || (c != '-' && c != '+')) {
-        return false;
-      }
-    }
-    return digits > 0 && points <= 1;
+    return new Mass(FixedPoint.parse(text, scale, "a decimal number of " + unit));
   }
 
   /** This mass plus another. */

@@ -69,4 +69,45 @@ final class FixedPointProperties {
       assertThrows(NumberFormatException.class, () -> FixedPoint.parse(no, 9), no);
     }
   }
+
+  @Test
+  void forty_characters_are_read_and_no_more() {
+    String forty = "0".repeat(38) + ".5";
+    assertEquals(500_000_000L, FixedPoint.parse(forty, 9));
+    assertThrows(NumberFormatException.class, () -> FixedPoint.parse("0" + forty, 9));
+    NumberFormatException no =
+        assertThrows(NumberFormatException.class, () -> Mass.ofGrams("0" + forty));
+    assertEquals(
+        "not a decimal number of g: \"" + ("0" + forty).substring(0, 40) + "…\"", no.getMessage());
+    assertEquals(
+        "not a volume in millilitres: \"1e3\"",
+        assertThrows(NumberFormatException.class, () -> Volume.ofMillilitres("1e3")).getMessage());
+    assertEquals(
+        "finer than a billionth or out of range, not a decimal number of g: \"0.0000000001\"",
+        assertThrows(NumberFormatException.class, () -> Mass.ofGrams("0.0000000001")).getMessage());
+  }
+
+  @Test
+  void digits_of_other_scripts_and_exponents_are_no_plain_numbers() {
+    for (String no : new String[] {"\u0661", "1E2", "1e2", "1_0", "0x1", " 1", "1 "}) {
+      assertThrows(NumberFormatException.class, () -> FixedPoint.parse(no, 6), no);
+    }
+  }
+
+  @Test
+  void computed_quantities_are_rounded_and_kept_within_their_range() {
+    assertEquals(new Volume(1_500_001), Volume.ofMillilitres(1.5000005001));
+    assertEquals(new Mass(-2), Mass.ofMilligrams(-0.0000016));
+    for (double no : new double[] {9.2e12, -9.2e12, Double.NaN, Double.POSITIVE_INFINITY}) {
+      assertThrows(IllegalArgumentException.class, () -> Volume.ofMillilitres(no));
+      assertThrows(IllegalArgumentException.class, () -> Mass.ofMilligrams(no));
+    }
+    double last = Math.nextDown(9.2e12);
+    assertEquals(Math.round(last * 1e6), Volume.ofMillilitres(last).nanolitres());
+    assertEquals(Math.round(-last * 1e6), Mass.ofMilligrams(-last).nanograms());
+    assertEquals(false, Volume.ZERO.isPositive());
+    assertEquals(true, new Volume(1).isPositive());
+    assertEquals(false, Mass.ZERO.isNegative());
+    assertEquals(true, new Mass(-1).isNegative());
+  }
 }

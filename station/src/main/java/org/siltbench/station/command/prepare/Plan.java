@@ -1,8 +1,16 @@
 package org.siltbench.station.command.prepare;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.detection.ReportingLimit;
+import org.siltbench.calc.method.Method;
+import org.siltbench.calc.method.UncertaintyInputs;
+import org.siltbench.calc.quantity.Mass;
+import org.siltbench.calc.result.ForPeople;
 import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
@@ -82,6 +90,18 @@ final class Plan implements Task {
       description = "volumes that can be measured out, mL; default: ${DEFAULT-VALUE}")
   private String volumes = "50..1000";
 
+  @Option(
+      names = "--blank-sd",
+      paramLabel = "MG",
+      description = "standard deviation of the blanks' residues, mg, for the reporting limit")
+  private double blankSd;
+
+  @Option(
+      names = "--grain",
+      paramLabel = "UM",
+      description = "tell how soon grains of this size have sunk out of an aliquot's way, µm")
+  private @Nullable Double grain;
+
   @Override
   public int run(Session session) {
     FilterPlan plan =
@@ -110,6 +130,12 @@ final class Plan implements Task {
     if (!advice.isEmpty()) {
       document.put("advice", advice);
       session.fact(advice);
+    }
+    limits(session, document);
+    if (grain != null) {
+      String sinking = Sinking.sentence(grain);
+      document.put("sinking", sinking);
+      session.fact(sinking);
     }
     document.put("batch_new", words(plan));
     session.fact("siltbench batch new --name NAME --lot LOT --method " + method + words(plan));
@@ -140,6 +166,46 @@ final class Plan implements Task {
     return plan.advised(
         session.methods().get(method),
         new FilterPlan.Water(range[0], range[1], measured[0], measured[1], target));
+  }
+
+  /** What can be reported at both ends of the volumes. */
+  private void limits(Session session, Map<String, Object> document) {
+    if (expect == null && blankSd == 0) {
+      return;
+    }
+    double[] ends = range(volumes);
+    Method chosen = session.methods().get(method);
+    List<Map<String, Object>> limits = new ArrayList<>();
+    for (double ml : ends) {
+      ReportingLimit limit = limit(chosen, ml);
+      Map<String, Object> fields = new LinkedHashMap<>();
+      fields.put("volume_ml", ml);
+      fields.put("limit_mg_l", limit.value());
+      fields.put("decided_by", limit.decidedBy().name().toLowerCase(Locale.ROOT));
+      limits.add(fields);
+      session.fact(
+          "with "
+              + ForPeople.value(ml, 4, 0)
+              + " mL the reporting limit is "
+              + ForPeople.limit(limit.value())
+              + " mg/L, decided by the "
+              + fields.get("decided_by"));
+    }
+    document.put("reporting_limits", limits);
+  }
+
+  private ReportingLimit limit(Method chosen, double ml) {
+    Mass stated = chosen.report().limitResidue();
+    UncertaintyInputs u = chosen.uncertainty();
+    try {
+      return ReportingLimit.of(
+          stated == null ? 0 : stated.milligrams(),
+          Math.hypot(u.massMg(), u.moistureMg()) * Math.sqrt(2),
+          blankSd,
+          ml / 1000);
+    } catch (IllegalArgumentException e) {
+      throw new Problem.WrongUse("No limit is possible: " + e.getMessage() + ".", "");
+    }
   }
 
   private static double[] range(String text) {

@@ -2,6 +2,7 @@ package org.siltbench.station.command.weigh;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.quantity.Mass;
@@ -11,6 +12,8 @@ import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.work.check.CheckWeighing;
 import org.siltbench.station.work.check.CheckWeight;
+import org.siltbench.station.work.check.ControlSheet;
+import org.siltbench.station.work.check.ControlValues;
 import org.siltbench.station.work.check.Phase;
 import org.siltbench.station.work.check.SingleCheck;
 import org.siltbench.station.work.weigh.Scale;
@@ -57,7 +60,7 @@ final class CheckCommand implements Task {
     EventLines lines = new EventLines(session);
     try (Scale scale = balance.open(session, bench, check.pans(), lines)) {
       CheckWeighing.Checked checked = check.weigh(bench, scale, lines);
-      tell(session, checked);
+      tell(session, checked, signals(bench, scale.name(), checked));
       return checked.check().pass() ? 0 : 1;
     }
   }
@@ -74,7 +77,21 @@ final class CheckCommand implements Task {
     throw new Problem.WrongUse("A limit must be above 0 mg.", "Check --limit.");
   }
 
-  private static void tell(Session session, CheckWeighing.Checked checked) {
+  /** The run rules that this check completes, by their stable words. */
+  private static List<String> signals(Bench bench, String name, CheckWeighing.Checked checked) {
+    ControlSheet sheet =
+        ControlSheet.of(
+            name, ControlValues.checks(bench.register(), name, checked.weight().name()));
+    int last = sheet.points().size() - 1;
+    return last < 0
+        ? List.of()
+        : sheet.signals().stream()
+            .filter(signal -> signal.at().equals(sheet.points().get(last).at()))
+            .map(ControlSheet.Signal::rule)
+            .toList();
+  }
+
+  private static void tell(Session session, CheckWeighing.Checked checked, List<String> signals) {
     boolean pass = checked.check().pass();
     Map<String, @Nullable Object> document = new LinkedHashMap<>();
     document.put("nominal_g", checked.weight().nominal().toGrams());
@@ -83,6 +100,8 @@ final class CheckCommand implements Task {
     document.put("error_mg", checked.check().error().toMilligrams());
     document.put("limit_mg", checked.check().limit().toMilligrams());
     document.put("pass", pass);
+    document.put("weight_good_enough", checked.check().weightGoodEnough());
+    document.put("signals", signals);
     session.document(document);
     session.fact(
         (pass ? "passed" : "FAILED")
@@ -91,6 +110,13 @@ final class CheckCommand implements Task {
             + " mg, limit "
             + checked.check().limit().toMilligrams()
             + " mg");
+    if (!checked.check().weightGoodEnough()) {
+      session.message(
+          "The certificate's U is more than a third of the limit: this weight cannot tell well.");
+    }
+    for (String signal : signals) {
+      session.message("The chart of this weight shows a signal: " + signal + ". See control.");
+    }
     if (!pass) {
       session.message("The check is recorded. What was weighed since the last pass is held back.");
       session.message("Clean the pan, level and adjust the balance, then check again.");

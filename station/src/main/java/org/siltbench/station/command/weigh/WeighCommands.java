@@ -11,6 +11,7 @@ public final class WeighCommands implements CommandProvider {
   public List<CommandEntry> commands() {
     return List.of(
         new CommandEntry("checkweight", "check the balance with a check weight", CheckCommand::new),
+        new CommandEntry("control", "control chart of checks or blanks", ControlCommand::new),
         new CommandEntry("preweigh", "weigh clean filters, hands-free", PreWeighCommand::new),
         new CommandEntry(
             "postweigh", "weigh loaded filters by scans on standard input", PostWeighCommand::new),

@@ -89,8 +89,25 @@ public final class FurtherColumns {
     }
   }
 
+  /** What a column holds, with its unit. */
+  public static String meaning(String name) {
+    return switch (name) {
+      case "sand_mg_l" -> "sand, mg/L";
+      case "fines_mg_l" -> "fines, mg/L";
+      case "sand_pct" -> "sand in the sediment, %";
+      case "volatile_mg_l" -> "volatile suspended solids, mg/L";
+      case "fixed_mg_l" -> "fixed suspended solids, mg/L";
+      case "u_volatile_mg_l", "u_fixed_mg_l" -> "their standard uncertainty, mg/L";
+      case "recovery_pct" -> "recovery of the reference sample, %";
+      case "u_recovery_pct" -> "its standard uncertainty, %";
+      case "mass_ratio_ppm" -> "sediment by mass of the mixture, ppm";
+      case "dissolved_mg" -> "dissolved solids taken off, mg";
+      default -> throw new IllegalArgumentException(name);
+    };
+  }
+
   /** A figure for people; empty for none. */
-  static String rounded(String name, @Nullable Double value, int digits) {
+  public static String rounded(String name, @Nullable Double value, int digits) {
     if (value == null || !Double.isFinite(value)) {
       return "";
     }

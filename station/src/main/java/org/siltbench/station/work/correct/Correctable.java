@@ -48,7 +48,10 @@ final class Correctable {
           entry("conductivity_us_cm", FieldType.DECIMAL),
           entry("trip", FieldType.TEXT),
           entry("remarks", FieldType.TEXT),
-          entry("by", FieldType.TEXT));
+          entry("by", FieldType.TEXT),
+          entry("part", FieldType.TEXT),
+          entry("expected_mg_l", FieldType.DECIMAL),
+          entry("expected_u_mg_l", FieldType.DECIMAL));
 
   private static final Map<String, FieldType> DRYING =
       Map.of(

@@ -18,6 +18,7 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
 import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.lot.LotFitness;
 import org.siltbench.station.work.method.MethodBook;
 
 /**
@@ -110,6 +111,9 @@ public record DryStart(
                     "Filter " + id + " is in drying cycle " + stay.cycle() + " already.",
                     "End that cycle first, or leave it out."));
     Life.require(id, state.status(), purpose.act(), state.role());
+    if (purpose == Purpose.IGNITION) {
+      LotFitness.requireForFurnace(register, state.lot(), id);
+    }
     return new Heated(state, methods.inForce(register, state.method()));
   }
 

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import org.siltbench.calc.result.Fraction;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.Role;
 import org.siltbench.station.table.Row;
@@ -45,7 +47,10 @@ public final class ReceiptReader {
           "water_c",
           "conductivity_us_cm",
           "remarks",
-          "by");
+          "by",
+          "part",
+          "expected_mg_l",
+          "expected_u_mg_l");
 
   /** What the field sheet fills in by itself. */
   private static final Set<String> PRINTED = Set.of("filter", "role", "filter_order", "taken");
@@ -143,6 +148,9 @@ public final class ReceiptReader {
     measured(table, row, columns);
     put(columns, "remarks", limited(table, row, "remarks"));
     put(columns, "by", limited(table, row, "by"));
+    part(table, row, columns);
+    number(table, row, columns, "expected_mg_l", "0", "1000000");
+    number(table, row, columns, "expected_u_mg_l", "0", "1000000");
     return new ReceiptRow(row.line(), bag, conditions, columns);
   }
 
@@ -156,6 +164,20 @@ public final class ReceiptReader {
     } catch (Problem.Refused e) {
       throw new Problem.Refused(
           table.file() + ", line " + row.line() + ": " + e.what(), e.safe(), e.next());
+    }
+  }
+
+  private static void part(Table table, Row row, Map<String, String> columns) {
+    Set<String> words = new TreeSet<>();
+    for (Fraction fraction : Fraction.values()) {
+      words.add(fraction.word());
+    }
+    String part = word(table, row, "part", words);
+    put(columns, "part", part);
+    Fraction fraction = Fraction.of(part);
+    boolean water = columns.containsKey("volume_ml") || columns.containsKey("portions_ml");
+    if (fraction != null && fraction.isSand() && water) {
+      throw row.wrong("sand weighed apart has a volume; it stands with the fines of its sample.");
     }
   }
 

@@ -83,7 +83,7 @@ public record BatchResults(
         pending.put(id, why);
       }
     }
-    return calculate(register, batch, method, seen, ready, pending);
+    return calculate(register, zone, batch, method, seen, ready, pending);
   }
 
   /** What a filter lacks for a result; empty if nothing. */
@@ -101,18 +101,21 @@ public record BatchResults(
 
   private static BatchResults calculate(
       RegisterView register,
+      ZoneId zone,
       BatchState batch,
       Method method,
       SeenFlags seen,
       List<FilterState> ready,
       Map<String, String> pending) {
     List<InputRow> inputs = new ArrayList<>();
-    ready.forEach(state -> inputs.add(input(state, seen)));
+    AnalysisDays days = new AnalysisDays(register, zone);
+    Extras extras = new Extras(register, batch.lot());
+    ready.forEach(state -> inputs.add(input(state, seen, days, extras)));
     BalanceRecord balance = OwnBalance.of(register, ready);
     List<FilterResult> rows = new ArrayList<>();
     try {
       BatchReport report =
-          new BatchCalculation(method, balance)
+          new BatchCalculation(method, balance, days.beside(ready, method))
               .run(
                   inputs::forEach,
                   result -> rows.add(new FilterResult(ready.get(rows.size()), result)));
@@ -125,14 +128,17 @@ public record BatchResults(
     }
   }
 
-  private static InputRow input(FilterState state, SeenFlags seen) {
+  private static InputRow input(
+      FilterState state, SeenFlags seen, AnalysisDays days, Extras extras) {
     List<Weighed> series = Series.onePerCycle(state.post());
     InputRow.Builder row =
         InputRow.of(state.id(), role(state))
             .pre(state.preMass().map(Weighed::mass).orElse(null))
             .posts(series.stream().map(Weighed::mass).toList())
             .resolution(resolution(series))
-            .seen(seen.of(state));
+            .seen(seen.of(state))
+            .analysed(days.of(state))
+            .extras(extras.of(state));
     state.record().ifPresent(record -> notes(row, record));
     return row.build();
   }

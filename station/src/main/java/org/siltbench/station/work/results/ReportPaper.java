@@ -18,9 +18,12 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.blank.BlankRule;
 import org.siltbench.calc.duplicates.DuplicateRule;
 import org.siltbench.calc.flag.Flag;
+import org.siltbench.calc.method.Span;
 import org.siltbench.calc.result.Concentration;
 import org.siltbench.calc.result.ForPeople;
+import org.siltbench.calc.result.Further;
 import org.siltbench.calc.result.PairVerdict;
+import org.siltbench.calc.result.Recovery;
 import org.siltbench.calc.result.ResultRow;
 import org.siltbench.calc.result.RowRole;
 import org.siltbench.calc.uncertainty.Part;
@@ -44,6 +47,7 @@ final class ReportPaper {
   private final BatchResults results;
   private final String client;
   private final Optional<Fields> release;
+  private boolean compared;
   private final Set<Flag> used = EnumSet.noneOf(Flag.class);
 
   ReportPaper(RegisterView register, BatchResults results, String client) {
@@ -79,6 +83,12 @@ final class ReportPaper {
         budget(),
         used.stream().map(flag -> new TestReport.FlagMeaning(flag.word(), flag.means())).toList(),
         statements());
+  }
+
+  /** The same with both ways of uncertainty held against each other. */
+  ReportPaper comparing(boolean both) {
+    compared = both;
+    return this;
   }
 
   private String text(String field, String otherwise) {
@@ -202,8 +212,30 @@ final class ReportPaper {
                 pass ? "within" : "out of limits",
                 pass));
       }
+      Further further = row.result().further();
+      Recovery recovery = further == null ? null : further.recovery();
+      if (recovery != null) {
+        out.add(reference(row, recovery));
+      }
     }
     return out;
+  }
+
+  private TestReport.Blank reference(FilterResult row, Recovery recovery) {
+    boolean pass = !row.result().flags().contains(Flag.RECOVERY_OUT);
+    Span span = results.method().sample().recoveryPct();
+    return new TestReport.Blank(
+        InPrint.id(row.state().id()),
+        InPrint.words(row.result().input().role().word()),
+        ForPeople.value(recovery.percent(), 3, 0) + " % found",
+        span == null
+            ? "none"
+            : ForPeople.value(span.low(), 3, 0)
+                + " to "
+                + ForPeople.value(span.high(), 3, 0)
+                + " %",
+        pass ? "within" : "out of limits",
+        pass);
   }
 
   private String limit() {
@@ -287,6 +319,7 @@ final class ReportPaper {
                   + " mg was subtracted from each filter.";
         });
     results.report().flags().forEach(flag -> out.add(flag.means()));
+    out.addAll(new FurtherStatements(results).all(compared));
     text(out, "accepted", "Released with this reason: ");
     results.pending().forEach((id, why) -> pending(out, id, why));
     if (release.isEmpty()) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.siltbench.calc.result.Explanation;
 import org.siltbench.labels.Imprint;
 import org.siltbench.labels.Papers;
 import org.siltbench.labels.chart.ChartLayout;
@@ -47,6 +48,16 @@ public final class ResultFiles {
 
   /** Writes all files into a folder, which is made if it is not there. */
   public static List<Path> write(Bench bench, BatchResults results, Path folder, String client) {
+    return write(bench, results, folder, client, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param compared the report holds both ways of uncertainty against each other
+   */
+  public static List<Path> write(
+      Bench bench, BatchResults results, Path folder, String client, boolean compared) {
     ResultFiles files = new ResultFiles(bench, results, folder);
     try {
       Files.createDirectories(folder);
@@ -57,11 +68,11 @@ public final class ResultFiles {
           "Name another folder with --out.",
           e);
     }
-    files.writeAll(client);
+    files.writeAll(client, compared);
     return List.copyOf(files.written);
   }
 
-  private void writeAll(String client) {
+  private void writeAll(String client, boolean compared) {
     CheckCover checks = new CheckCover(bench.register(), bench.clock().getZone());
     Trace trace = new Trace(bench.register(), checks, results);
     tables(trace);
@@ -70,7 +81,8 @@ public final class ResultFiles {
     List<Check> weighed = new ArrayList<>();
     trace.balances().forEach(balance -> weighed.addAll(checks.of(balance)));
     ControlChart control = CheckChart.of(weighed);
-    report(client, control);
+    bytes("explanations.txt", explanations().getBytes(StandardCharsets.UTF_8));
+    report(client, control, compared);
     TimeChart time = Charts.concentration(results);
     if (time != null) {
       picture("concentration", time.title(), ChartLayout.of(time, WIDTH, HEIGHT));
@@ -120,9 +132,25 @@ public final class ResultFiles {
     return facts;
   }
 
-  private void report(String client, @org.jspecify.annotations.Nullable ControlChart control) {
+  /** How each result came about, in sentences. */
+  private String explanations() {
+    StringBuilder out = new StringBuilder();
+    for (BatchResults.FilterResult row : results.rows()) {
+      out.append(row.state().id()).append('\n');
+      for (String line : Explanation.of(row.result(), results.method())) {
+        out.append("  ").append(line).append('\n');
+      }
+    }
+    return out.toString();
+  }
+
+  private void report(
+      String client, @org.jspecify.annotations.Nullable ControlChart control, boolean compared) {
     LocalDate today = LocalDate.now(bench.clock());
-    var paper = new ReportPaper(bench.register(), results, client).report(control, today);
+    var paper =
+        new ReportPaper(bench.register(), results, client)
+            .comparing(compared)
+            .report(control, today);
     Path file = folder.resolve("report.pdf");
     PaperFile.write(file, out -> Papers.testReport(paper, Imprints.of(bench), out));
     written.add(file);

@@ -3,6 +3,7 @@ package org.siltbench.station.work.results;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.siltbench.calc.flag.Flag;
@@ -66,6 +67,8 @@ final class SeenFlags {
     add(flags, conductivity(record) > SALT_US_CM, Flag.SALT);
     holding(flags, record);
     slow(flags, record);
+    bag(flags, record, state);
+    sand(flags, record);
     add(flags, oldLabel(record, state), Flag.OLD_LABEL);
   }
 
@@ -96,6 +99,27 @@ final class SeenFlags {
       double minutes = Duration.between(from.get(), to.get()).toSeconds() / 60.0;
       add(flags, minutes > method.sample().slowMinutes(), Flag.SLOW_FILTRATION);
     }
+  }
+
+  /** From the end of the filtration, in the bag, to the oven. */
+  private void bag(Set<Flag> flags, SampleRecord record, FilterState state) {
+    Fields fields = record.fields();
+    Optional<OffsetDateTime> filtered =
+        fields.time("filtered_to").or(() -> fields.time("filtered_from"));
+    Optional<Stay> oven =
+        state.stays().stream().filter(stay -> stay.purpose().equals("post")).findFirst();
+    Double most = method.sample().bagDays();
+    if (most != null && filtered.isPresent() && oven.isPresent()) {
+      double days = Duration.between(filtered.get(), oven.get().in()).toSeconds() / 86_400.0;
+      add(flags, days > most, Flag.LATE_OVEN);
+    }
+  }
+
+  /** Sand left in the bottle of an aliquot never reached the filter in its share. */
+  private static void sand(Set<Flag> flags, SampleRecord record) {
+    boolean left =
+        List.of(record.text("condition").split("\\+")).contains(Condition.SAND_LEFT.code());
+    add(flags, left && record.text("taken").equals("aliquot"), Flag.SAND_IN_ALIQUOT);
   }
 
   private static Optional<Flag> flag(Condition condition) {
