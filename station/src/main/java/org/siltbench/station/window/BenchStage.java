@@ -31,6 +31,7 @@ public final class BenchStage {
   private final Scene scene;
   private final Zoom zoom;
   private final Runnable askWho;
+  private final Runnable fill;
 
   private BenchStage(Assembly assembly, LongSupplier nanos, double width, double height) {
     desk = assembly.desk();
@@ -43,6 +44,7 @@ public final class BenchStage {
     PictureDrop.take(scene, desk, scans::take);
     assembly.scans(scans::take);
     askWho = () -> shell.ask("");
+    fill = () -> shell.fill(Screens.all());
     Mnemonics.listen(scene);
     desk.likes().subscribe(this::follow);
     scene.addEventFilter(KeyEvent.KEY_PRESSED, this::zoomKey);
@@ -60,15 +62,34 @@ public final class BenchStage {
    */
   public static BenchStage show(
       Stage stage, Assembly assembly, LongSupplier nanos, double width, double height) {
+    BenchStage made = strip(stage, assembly, nanos, width, height);
+    made.fill("today");
+    return made;
+  }
+
+  /**
+   * Shows the strip alone, so that the mass is seen as early as can be.
+   *
+   * @param nanos the clock by which a scanner that types is told from a person
+   */
+  static BenchStage strip(
+      Stage stage, Assembly assembly, LongSupplier nanos, double width, double height) {
     BenchStage made = new BenchStage(assembly, nanos, width, height);
     Texts texts = made.desk.texts(Shell.class);
     stage.setTitle(
         texts.get(made.desk.lab().practice() ? "window.title.practice" : "window.title"));
     stage.setScene(made.scene);
-    made.desk.go("today");
     made.second();
     stage.show();
     return made;
+  }
+
+  /** Adds the rest, and brings a screen in front unless one was asked for meanwhile. */
+  void fill(String screen) {
+    if (desk.front().get().isEmpty()) {
+      desk.go(screen);
+    }
+    fill.run();
   }
 
   private void second() {

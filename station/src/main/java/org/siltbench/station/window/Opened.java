@@ -5,7 +5,9 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Timebase;
+import org.siltbench.station.Problem;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.Setting;
@@ -19,7 +21,7 @@ import org.siltbench.station.window.sound.Tones;
 /** The lab of a session, opened, with a desk over it; what the lab has to say becomes notices. */
 record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
 
-  static Opened of(Session session, Threads threads, Executor screen) {
+  static Opened of(Session session, Threads threads, Executor screen, @Nullable String balance) {
     Notes notes = new Notes();
     Setting given = session.setting();
     OpenLab lab =
@@ -45,7 +47,19 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
     prefs[0] = assembly.desk().prefs();
     assembly.wanted(new Beside(given)::open);
     notes.to(assembly);
+    listen(assembly, balance == null ? prefs[0].get(Prefs.Name.BALANCE) : balance);
     return new Opened(lab, assembly);
+  }
+
+  /** The balance is opened while the toolkit still starts. */
+  private static void listen(Assembly assembly, String spec) {
+    try {
+      if (!spec.isEmpty()) {
+        assembly.connect(spec);
+      }
+    } catch (Problem e) {
+      assembly.desk().notices().show("balance", e);
+    }
   }
 
   /** English, unless the person or the computer speaks German. */

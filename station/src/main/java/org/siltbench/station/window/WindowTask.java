@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
-import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.work.weigh.Scale;
 import picocli.CommandLine.Option;
 
@@ -25,6 +24,7 @@ final class WindowTask implements Task {
 
   private static final double WIDTH = 1366;
   private static final double HEIGHT = 768;
+  private static final int FRAMES_OF_THE_STRIP_ALONE = 4;
 
   @Option(
       names = "--balance",
@@ -46,7 +46,8 @@ final class WindowTask implements Task {
     CountDownLatch closed = new CountDownLatch(1);
     try {
       ScreenThread screen = new ScreenThread();
-      Future<Opened> opening = threads.bench().submit(() -> Opened.of(session, threads, screen));
+      Future<Opened> opening =
+          threads.bench().submit(() -> Opened.of(session, threads, screen, balance));
       boolean there = startToolkit();
       try (Opened opened = await(opening)) {
         if (!there) {
@@ -88,18 +89,18 @@ final class WindowTask implements Task {
   private void open(Assembly assembly, CountDownLatch closed) {
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
-    BenchStage window = BenchStage.show(stage, assembly, System::nanoTime, WIDTH, HEIGHT);
-    String spec = balance != null ? balance : assembly.desk().prefs().get(Prefs.Name.BALANCE);
-    if (spec.isEmpty()) {
-      assembly.desk().go("connect");
-    } else {
-      assembly.connect(spec);
-    }
-    window.askWho();
+    BenchStage window = BenchStage.strip(stage, assembly, System::nanoTime, WIDTH, HEIGHT);
     String once = System.getProperty("siltbench.window.once", "");
     if (!once.isEmpty()) {
       FirstMass.await(window.scene(), Path.of(once), stage::hide);
     }
+    boolean balance = assembly.desk().balance().isPresent();
+    Frames.after(
+        FRAMES_OF_THE_STRIP_ALONE,
+        () -> {
+          window.fill(balance ? "today" : "connect");
+          window.askWho();
+        });
   }
 
   private static void requireDisplay(Session session) {

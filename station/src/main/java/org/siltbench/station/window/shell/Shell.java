@@ -35,7 +35,7 @@ public final class Shell extends BorderPane {
   private final PauseTransition glow = new PauseTransition(Duration.seconds(2.5));
   private final SignOnPane signOn;
 
-  /** A shell over a desk, with these screens in the order of the rail. */
+  /** A shell over a desk, for these screens; only the strip and the notices are there at first. */
   public Shell(Desk desk, StripModel strip, List<ScreenEntry> screens) {
     this.desk = desk;
     Texts texts = desk.texts(Shell.class);
@@ -48,11 +48,15 @@ public final class Shell extends BorderPane {
             new StripView(strip, desk, signOn::toggle),
             new NoticeBar(desk.notices(), texts),
             signOn));
-    setLeft(new Rail(screens, desk, texts));
     setCenter(front);
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     glow.setOnFinished(event -> desk.cues().rest());
     desk.cues().seen().subscribe(this::light);
+  }
+
+  /** Adds the rail and the screen in front: later than the strip, which is there first. */
+  public void fill(List<ScreenEntry> screens) {
+    setLeft(new Rail(screens, desk, desk.texts(Shell.class)));
     desk.front().subscribe(this::bring);
   }
 
