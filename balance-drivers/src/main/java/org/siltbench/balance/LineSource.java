@@ -154,7 +154,7 @@ final class LineSource implements ReadingSource {
     try {
       live.close();
     } catch (IOException e) {
-      text += "; closing it failed too: " + e.getMessage();
+      text += " Closing it failed too: " + e.getMessage();
     }
     ended = !link.capabilities().contains(Capability.COMES_BACK);
     return new SourceEvent.Lost(text, now(), link.time().instant());

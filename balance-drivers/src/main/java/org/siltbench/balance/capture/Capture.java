@@ -27,7 +27,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
 
   static final String CUT = "cut: the size limit was reached";
 
-  private static final String AGAIN = "record it again, or check where the file comes from";
+  private static final String AGAIN = "Record it again, or check where the file comes from.";
   private static final long LARGEST_FILE = 64L << 20;
 
   /** Copies. */
@@ -50,7 +50,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
    */
   public static Capture read(Path file) throws IOException {
     if (Files.size(file) > LARGEST_FILE) {
-      throw new BalanceException(file + " is larger than 64 MiB", AGAIN);
+      throw new BalanceException(file + " is larger than 64 MiB.", AGAIN);
     }
     try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
       return new Reader(file, in).read();
@@ -70,7 +70,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
 
     Capture read() throws IOException {
       expect(FIRST_LINE.equals(line()), "the first line must be \"" + FIRST_LINE + '"');
-      String from = Quoted.unquote(value("from: "));
+      String from = from(value("from: "));
       OffsetDateTime began = began(value("began: "));
       List<Chunk> chunks = new ArrayList<>();
       String line = line();
@@ -80,11 +80,21 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
       return new Capture(from, began, chunks, !line.equals(CUT));
     }
 
+    private String from(String quoted) throws IOException {
+      try {
+        return Quoted.unquote(quoted);
+      } catch (IllegalArgumentException e) {
+        throw new BalanceException(where() + e.getMessage() + ".", AGAIN, e);
+      }
+    }
+
     private OffsetDateTime began(String text) throws IOException {
       try {
-        return OffsetDateTime.parse(text);
+        OffsetDateTime began = OffsetDateTime.parse(text);
+        expect(began.getYear() > 1900 && began.getYear() < 10_000, "no year of a recording");
+        return began;
       } catch (DateTimeParseException e) {
-        throw new BalanceException(where() + "no time: " + text, AGAIN, e);
+        throw new BalanceException(where() + "no time: " + text + ".", AGAIN, e);
       }
     }
 
@@ -95,7 +105,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
         expect(micros >= last && micros < 1L << 52, "time goes back or is absurd");
         return new Chunk(micros, Quoted.unquote(line.substring(blank + 1)));
       } catch (IllegalArgumentException e) {
-        throw new BalanceException(where() + "no time and quoted text: " + line, AGAIN, e);
+        throw new BalanceException(where() + "no time and quoted text: " + line + ".", AGAIN, e);
       }
     }
 
@@ -113,7 +123,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
 
     private void expect(boolean holds, String otherwise) throws IOException {
       if (!holds) {
-        throw new BalanceException(where() + otherwise, AGAIN);
+        throw new BalanceException(where() + otherwise + ".", AGAIN);
       }
     }
 

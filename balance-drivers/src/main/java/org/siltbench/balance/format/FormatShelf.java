@@ -32,14 +32,14 @@ public final class FormatShelf {
   public LineFormat load(String nameOrPath) throws IOException {
     Path file = file(nameOrPath);
     if (Files.size(file) > LARGEST) {
-      throw new BalanceException(file + " is too large for a line format", "choose another file");
+      throw new BalanceException(file + " is too large for a line format.", "Choose another file.");
     }
     try {
       return FormatText.parse(Files.readString(file));
     } catch (CharacterCodingException e) {
-      throw new BalanceException(file + " is not UTF-8 text", "choose another file", e);
+      throw new BalanceException(file + " is not UTF-8 text.", "Choose another file.", e);
     } catch (FormatException e) {
-      throw new BalanceException(file + ", " + e.getMessage(), "correct that line", e);
+      throw new BalanceException(file + ", " + e.getMessage() + ".", "Correct that line.", e);
     }
   }
 
@@ -56,14 +56,14 @@ public final class FormatShelf {
     } catch (InvalidPathException notAPath) {
       // falls through to the message: it is no name either
     }
-    throw new BalanceException("there is no line format \"" + nameOrPath + "\"", known());
+    throw new BalanceException("There is no line format \"" + nameOrPath + "\".", known());
   }
 
   private String known() throws IOException {
     List<String> names = names();
     return names.isEmpty()
-        ? "none is saved yet; learn one with `balance learn`, or give a file's path"
-        : "saved are " + String.join(", ", names) + "; or give a file's path";
+        ? "None is saved yet; learn one with `balance learn`, or give a file's path."
+        : "Saved are " + String.join(", ", names) + "; or give a file's path.";
   }
 
   /** True for a name under which a format can be saved: letters, digits, dash, dot, underscore. */

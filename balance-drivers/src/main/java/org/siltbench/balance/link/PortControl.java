@@ -98,8 +98,8 @@ final class PortControl implements Connection {
     }
     if (!refusal.isEmpty() || !unconfirmed.isEmpty()) {
       throw new BalanceException(
-          refusal.isEmpty() ? "the far end does not answer port control (RFC 2217)" : refusal,
-          "set the line on the network box itself and leave rfc2217 out");
+          refusal.isEmpty() ? "The far end does not answer port control (RFC 2217)." : refusal,
+          "Set the line on the network box itself and leave rfc2217 out.");
     }
   }
 
@@ -149,7 +149,7 @@ final class PortControl implements Connection {
     @Override
     public void option(int verb, int option) {
       if (option == OPTION && (verb == Telnet.DONT || verb == Telnet.WONT)) {
-        refusal = "the far end refuses port control (RFC 2217)";
+        refusal = "The far end refuses port control (RFC 2217).";
       } else if (option != OPTION && option != BINARY && option != GO_AHEAD_OFF) {
         decline(verb, option);
       }
@@ -182,7 +182,7 @@ final class PortControl implements Connection {
       }
       unconfirmed.remove(command);
       if (value != wantedValue(command)) {
-        refusal = "the far end set " + command + " to " + value + " instead";
+        refusal = "The far end set " + command + " to " + value + " instead.";
       }
     }
 

@@ -36,8 +36,8 @@ final class PortLock implements AutoCloseable {
     try {
       if (tryLock(channel) == null) {
         throw new BalanceException(
-            realPath + " is in use by " + holder(channel),
-            "close the other program, or choose another port");
+            realPath + " is in use by " + holder(channel) + ".",
+            "Close the other program, or choose another port.");
       }
       write(channel, "process " + ProcessHandle.current().pid() + " since " + time.instant());
       return new PortLock(channel);

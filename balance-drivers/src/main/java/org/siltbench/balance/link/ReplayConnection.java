@@ -55,7 +55,7 @@ final class ReplayConnection implements Connection {
 
   @Override
   public void write(byte[] bytes) throws IOException {
-    throw new IOException("a recording takes no bytes");
+    throw new IOException("A recording takes no bytes.");
   }
 
   @Override

@@ -39,7 +39,7 @@ public final class ReplayLink implements Link {
     this.wall = wall;
     Path file = spec.file();
     if (!Files.isReadable(file) || Files.isDirectory(file)) {
-      throw new BalanceException("cannot read " + file, "check the name of the file");
+      throw new BalanceException("Cannot read " + file + ".", "Check the name of the file.");
     }
     this.plain = !Capture.is(file);
     if (plain) {
@@ -54,7 +54,7 @@ public final class ReplayLink implements Link {
 
   private static List<Chunk> lines(Path file) throws IOException {
     if (Files.size(file) > LARGEST_FILE) {
-      throw new BalanceException(file + " is larger than 16 MiB", "replay a shorter file");
+      throw new BalanceException(file + " is larger than 16 MiB.", "Replay a shorter file.");
     }
     String text = new String(Files.readAllBytes(file), ISO_8859_1);
     List<Chunk> out = new ArrayList<>();

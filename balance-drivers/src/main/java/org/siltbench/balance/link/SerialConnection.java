@@ -50,12 +50,12 @@ final class SerialConnection implements Connection {
   private int readOnce(byte[] into) throws IOException {
     synchronized (reading) {
       if (lost || closed.get()) {
-        throw new IOException(realPath + (lost ? " is gone" : " was closed"));
+        throw new IOException(realPath + (lost ? " is gone." : " was closed."));
       }
       int count = port.readBytes(into, into.length);
       lost = count < 0 || (count == 0 && isGone());
       if (lost) {
-        throw new IOException("the cable of " + realPath + " is out or the balance is off");
+        throw new IOException("The cable of " + realPath + " is out or the balance is off.");
       }
       return count;
     }
@@ -74,7 +74,7 @@ final class SerialConnection implements Connection {
   @Override
   public void write(byte[] bytes) throws IOException {
     if (port.writeBytes(bytes, bytes.length) != bytes.length) {
-      throw new IOException("cannot send to " + realPath);
+      throw new IOException("Cannot send to " + realPath + ".");
     }
   }
 

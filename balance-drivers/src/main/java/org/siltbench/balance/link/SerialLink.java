@@ -52,7 +52,7 @@ public final class SerialLink implements Link {
     Optional<PortIdentity> found = PortIdentity.of(port);
     if (identity != null && !found.equals(Optional.of(identity))) {
       throw new BalanceException(
-          path + " is now another device than before", "plug the balance in again");
+          path + " is now another device than before.", "Plug the balance in again.");
     }
     PortLock lock = PortLock.take(realPath(path), time);
     try {
@@ -90,8 +90,8 @@ public final class SerialLink implements Link {
       return SerialPort.getCommPort(path);
     } catch (SerialPortInvalidPortException e) {
       throw new BalanceException(
-          "there is no port " + path,
-          "check the cable and the name; `balance find` lists the ports there are",
+          "There is no port " + path + ".",
+          "Check the cable and the name; `balance find` lists the ports there are.",
           e);
     }
   }
@@ -104,10 +104,10 @@ public final class SerialLink implements Link {
     if (!port.openPort(0)) {
       boolean denied = !Files.isReadable(Path.of(path)) || !Files.isWritable(Path.of(path));
       throw new BalanceException(
-          "cannot open " + path + (denied ? ": no permission" : ""),
+          "Cannot open " + path + (denied ? ": no permission." : "."),
           denied
-              ? "ask for access to the port (on Debian: the group dialout), then log in again"
-              : "check that no other program uses it and that the cable is in");
+              ? "Ask for access to the port (on Debian: the group dialout), then log in again."
+              : "Check that no other program uses it and that the cable is in.");
     }
     return port;
   }

@@ -13,6 +13,11 @@ final class SpecKeys {
 
   private static final int MAX_KEY = 200;
 
+  /** A character as three bytes of UTF-8, each as %XX. */
+  private static final int LONGEST_CODE = 9;
+
+  private static final int SHOWN = 60;
+
   private final Map<String, String> keys = new LinkedHashMap<>();
 
   static SpecKeys parse(String query) {
@@ -25,13 +30,23 @@ final class SpecKeys {
 
   private void add(String pair) {
     int equals = pair.indexOf('=');
-    if (equals <= 0 || pair.length() > MAX_KEY) {
-      throw new IllegalArgumentException("after the ? come KEY=VALUE pairs; this is none: " + pair);
+    if (equals <= 0 || pair.length() > MAX_KEY * LONGEST_CODE) {
+      throw noPair(pair);
     }
     String key = decode(pair.substring(0, equals));
-    if (keys.put(key, decode(pair.substring(equals + 1))) != null) {
+    String value = decode(pair.substring(equals + 1));
+    if (key.length() + value.length() > MAX_KEY) {
+      throw noPair(pair);
+    }
+    if (keys.put(key, value) != null) {
       throw new IllegalArgumentException("the key " + key + " is there twice");
     }
+  }
+
+  private static IllegalArgumentException noPair(String pair) {
+    String shown = pair.length() > SHOWN ? pair.substring(0, SHOWN) + "…" : pair;
+    return new IllegalArgumentException(
+        "after the ? come KEY=VALUE pairs of at most " + MAX_KEY + " characters, not: " + shown);
   }
 
   private static String decode(String text) {

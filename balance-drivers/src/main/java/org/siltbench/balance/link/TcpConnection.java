@@ -25,7 +25,7 @@ final class TcpConnection implements Connection {
     try {
       int count = in.read(into);
       if (count < 0) {
-        throw new IOException("the other end closed the connection");
+        throw new IOException("The other end closed the connection.");
       }
       return count;
     } catch (SocketTimeoutException quiet) {

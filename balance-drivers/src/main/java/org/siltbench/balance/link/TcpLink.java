@@ -55,15 +55,15 @@ public final class TcpLink implements Link {
     } catch (UnknownHostException e) {
       socket.close();
       throw new BalanceException(
-          "no machine is called " + spec.host(), "check the name, or use the address", e);
+          "No machine is called " + spec.host() + ".", "Check the name, or use the address.", e);
     } catch (BalanceException e) {
       socket.close();
       throw e;
     } catch (IOException e) {
       socket.close();
       throw new BalanceException(
-          "cannot reach " + spec.host() + ":" + spec.port() + " (" + e.getMessage() + ")",
-          "check that the balance is on and its network cable is in",
+          "Cannot reach " + spec.host() + ":" + spec.port() + " (" + e.getMessage() + ").",
+          "Check that the balance is on and its network cable is in.",
           e);
     }
   }

@@ -45,8 +45,8 @@ final class Pty implements AutoCloseable {
       return command.redirectError(ProcessBuilder.Redirect.DISCARD).start();
     } catch (IOException e) {
       throw new BalanceException(
-          "cannot make a pseudo-terminal: socat is missing",
-          "install socat (apt-get install socat), or let the practice balance stay in memory",
+          "Cannot make a pseudo-terminal: socat is missing.",
+          "Install socat (apt-get install socat), or let the practice balance stay in memory.",
           e);
     }
   }
@@ -57,7 +57,8 @@ final class Pty implements AutoCloseable {
       while (!Files.exists(link)) {
         if (socat.waitFor(5, TimeUnit.MILLISECONDS) || System.nanoTime() - deadline > 0) {
           throw new BalanceException(
-              "socat made no pseudo-terminal at " + link, "check that the folder can be written");
+              "No pseudo-terminal came to be at " + link + ".",
+              "Check that the folder can be written.");
         }
       }
     } catch (InterruptedException e) {

@@ -27,7 +27,7 @@ final class PtyOutlet implements Outlet {
   PtyOutlet(Path link) throws IOException {
     this.link = link.toAbsolutePath();
     if (Files.exists(link, LinkOption.NOFOLLOW_LINKS) && !Files.isSymbolicLink(link)) {
-      throw new BalanceException(link + " is a file already", "name a link that is not there");
+      throw new BalanceException(link + " is a file already.", "Name a link that is not there.");
     }
     this.socat = start();
     this.news = news(socat);
@@ -40,8 +40,8 @@ final class PtyOutlet implements Outlet {
       return new ProcessBuilder("socat", "-d", "-d", "-t", "0", "-", end).start();
     } catch (IOException e) {
       throw new BalanceException(
-          "cannot make a pseudo-terminal: socat is missing",
-          "install socat (apt-get install socat), or serve a TCP port",
+          "Cannot make a pseudo-terminal: socat is missing.",
+          "Install socat (apt-get install socat), or serve a TCP port.",
           e);
     }
   }
@@ -56,7 +56,8 @@ final class PtyOutlet implements Outlet {
       while (!Files.exists(link)) {
         if (socat.waitFor(2, TimeUnit.MILLISECONDS) || System.nanoTime() - deadline > 0) {
           throw new BalanceException(
-              "socat made no pseudo-terminal at " + link, "check that the folder can be written");
+              "No pseudo-terminal came to be at " + link + ".",
+              "Check that the folder can be written.");
         }
       }
     } catch (InterruptedException e) {

@@ -58,12 +58,12 @@ final class StepConnection implements Connection {
         return count;
       }
     }
-    throw new IOException("the practice balance's bytes did not arrive");
+    throw new IOException("The practice balance's bytes did not arrive.");
   }
 
   @Override
   public void write(byte[] bytes) throws IOException {
-    throw new IOException("the practice balance in this process talks by itself");
+    throw new IOException("The practice balance in this process talks by itself.");
   }
 
   @Override

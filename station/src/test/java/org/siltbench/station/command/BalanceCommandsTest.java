@@ -98,7 +98,7 @@ class BalanceCommandsTest {
     String spec = replay("0.1234 g\n12.3\n0.1235 g\n");
     assertEquals(0, run("", "balance", "watch", "--balance", spec));
     assertEquals("0.1234 g\n0.1235 g\n", out());
-    assertTrue(err().contains("not read: 12.3 (the unit is missing, at character 5)"), err());
+    assertTrue(err().contains("Not read: 12.3 (the unit is missing, at character 5)"), err());
   }
 
   @Test
@@ -141,7 +141,7 @@ class BalanceCommandsTest {
   @Test
   void a_port_that_is_not_there_ends_with_3_and_something_to_do() {
     assertEquals(3, run("", "balance", "watch", "--balance", "serial:/dev/ttyNOWHERE"));
-    assertTrue(err().contains("there is no port /dev/ttyNOWHERE"), err());
+    assertTrue(err().contains("There is no port /dev/ttyNOWHERE."), err());
     assertEquals(3, run("", "balance", "find", "--balance", "serial:/dev/ttyNOWHERE"));
   }
 

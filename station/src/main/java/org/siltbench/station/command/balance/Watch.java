@@ -45,7 +45,7 @@ final class Watch {
       time(line.nanos());
       unreadable++;
       tell(
-          "not read: " + line.raw() + " (" + line.why() + ")",
+          "Not read: " + line.raw() + " (" + line.why() + ")",
           "unreadable",
           line.why(),
           line.raw());
@@ -53,10 +53,7 @@ final class Watch {
       time(lost.nanos());
       losses++;
       tell(
-          "The balance is away: " + lost.why() + ". Plug it in again.",
-          "link-lost",
-          lost.why(),
-          "");
+          "The balance is away: " + lost.why() + " Plug it in again.", "link-lost", lost.why(), "");
     } else {
       rest(event);
     }

@@ -37,7 +37,7 @@ final class LinkWatch {
     } else if (event instanceof SourceEvent.Quiet quiet) {
       quiet(quiet.nanos());
     } else if (event instanceof SourceEvent.Ended ended) {
-      throw over("The balance sends no more: " + ended.why());
+      throw over("The balance sends no more: " + ended.why() + ".");
     }
   }
 
