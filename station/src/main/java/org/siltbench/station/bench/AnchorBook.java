@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.json.NotJson;
 import org.siltbench.station.ledger.Disk;
@@ -14,6 +15,7 @@ import org.siltbench.station.ledger.Disk;
 final class AnchorBook {
 
   private static final String FILE = "anchors.jsonl";
+  private static final Pattern HEAD = Pattern.compile("[0-9a-f]{64}");
 
   private AnchorBook() {}
 
@@ -34,7 +36,12 @@ final class AnchorBook {
     }
     for (String line : Files.readString(path).split("\n")) {
       try {
-        anchors.add(Anchor.of(Json.object(line)));
+        Anchor anchor = Anchor.of(Json.object(line));
+        if (HEAD.matcher(anchor.head()).matches()) {
+          anchors.add(anchor);
+        } else {
+          unread.add(line);
+        }
       } catch (NotJson e) {
         unread.add(line);
       }

@@ -131,18 +131,30 @@ final class LocalBench implements OpenLab {
   private Draft dayClosed(Position position) {
     try {
       BenchKey key = BenchKey.read(folder);
+      String text = BenchKey.dayText(code, position.seq(), position.sum());
+      String signature = key.sign(text);
+      if (!key.open().equals(namedKey()) || !BenchKey.signed(text, signature, key.open())) {
+        throw new IOException("it is not the key that the first entry of this bench names");
+      }
       Map<String, @Nullable Object> data = new LinkedHashMap<>();
       data.put("head", position.sum());
-      data.put("signature", key.sign(BenchKey.dayText(code, position.seq(), position.sum())));
+      data.put("signature", signature);
       data.put("key", key.open());
       return new Draft("day.closed", 1, true, data);
     } catch (IOException e) {
       throw new Problem.Outside(
-          "The key of this bench cannot be read: " + e.getMessage() + ".",
+          "The key of this bench cannot be used: " + e.getMessage() + ".",
           "The day was not closed; everything recorded is safe.",
           "Put bench.key back from a backup of this computer.",
           e);
     }
+  }
+
+  private @Nullable Object namedKey() {
+    return answers
+        .asWritten(new EntryRef(code, 1))
+        .map(created -> created.data().get("key"))
+        .orElse(null);
   }
 
   private List<Entry> acted(Supplier<List<Draft>> rule) {

@@ -87,8 +87,8 @@ final class PeopleFile {
     return new Kept(
         text(item, "initials"),
         Right.of(text(item, "right")),
-        text(item, "pin"),
-        text(item, "badge"),
+        hash(text(item, "pin")),
+        item.get("badge") instanceof String none && none.isEmpty() ? "" : hash(text(item, "badge")),
         number(item, "failed"),
         number(item, "failed_at"));
   }
@@ -98,6 +98,13 @@ final class PeopleFile {
       return text;
     }
     throw new IllegalArgumentException("no text in " + name);
+  }
+
+  private static String hash(String text) {
+    if (PinHash.isSound(text)) {
+      return text;
+    }
+    throw new IllegalArgumentException("a PIN's hash is damaged");
   }
 
   private static long number(Map<?, ?> item, String name) {

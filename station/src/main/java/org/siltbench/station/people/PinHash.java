@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.random.RandomGenerator;
+import java.util.regex.Pattern;
 import org.bouncycastle.crypto.generators.Argon2BytesGenerator;
 import org.bouncycastle.crypto.params.Argon2Parameters;
 
@@ -16,6 +17,8 @@ final class PinHash {
   private static final int MEMORY_KIB = 19_456;
   private static final int PASSES = 2;
   private static final int LANES = 1;
+  private static final Pattern FORM =
+      Pattern.compile("argon2id:([0-9]{1,7}):([0-9]{1,3}):([0-9]{1,2}):[0-9a-f]{32}:[0-9a-f]{64}");
 
   private PinHash() {}
 
@@ -32,19 +35,25 @@ final class PinHash {
         HexFormat.of().formatHex(hash(pin, salt, MEMORY_KIB, PASSES, LANES)));
   }
 
+  /** True if the text is a hash as {@link #of} makes them, at a cost that can be paid. */
+  static boolean isSound(String kept) {
+    var form = FORM.matcher(kept);
+    return form.matches()
+        && isFrom(form.group(1), 8, 1 << 20)
+        && isFrom(form.group(2), 1, 100)
+        && isFrom(form.group(3), 1, 64);
+  }
+
+  private static boolean isFrom(String number, int least, int most) {
+    int value = Integer.parseInt(number);
+    return value >= least && value <= most;
+  }
+
   static boolean fits(char[] pin, String kept) {
     String[] parts = kept.split(":");
-    if (parts.length != 6 || !parts[0].equals("argon2id")) {
-      throw new IllegalArgumentException("a PIN's hash is damaged");
-    }
     byte[] salt = HexFormat.of().parseHex(parts[4]);
-    byte[] hash =
-        hash(
-            pin,
-            salt,
-            Math.min(1 << 20, Integer.parseInt(parts[1])),
-            Math.min(100, Integer.parseInt(parts[2])),
-            Math.min(64, Integer.parseInt(parts[3])));
+    int memory = Integer.parseInt(parts[1]);
+    byte[] hash = hash(pin, salt, memory, Integer.parseInt(parts[2]), Integer.parseInt(parts[3]));
     return MessageDigest.isEqual(hash, HexFormat.of().parseHex(parts[5]));
   }
 

@@ -78,6 +78,7 @@ public final class Exchange {
 
   private void run(ServerAddress address) throws SQLException {
     Map<String, Server.Head> heads = server.heads();
+    heads.values().removeIf(head -> head.seq() < 0);
     for (Map.Entry<String, Position> ledger : lab.ledgers().entrySet()) {
       send(ledger.getKey(), ledger.getValue(), heads.get(ledger.getKey()));
     }
@@ -108,6 +109,10 @@ public final class Exchange {
     }
     while (from < here.seq()) {
       List<String> lines = bounded(lab.lines(bench, from, AT_ONCE));
+      if (lines.isEmpty()) {
+        refused.add("Bench " + bench + ": its lines after " + from + " cannot be read here.");
+        return;
+      }
       try {
         server.add(lines);
       } catch (Problem.Refused e) {
@@ -146,15 +151,25 @@ public final class Exchange {
       if (lines.isEmpty()) {
         return;
       }
+      int taken;
       try {
-        received += lab.receive(bench, lines);
+        taken = lab.receive(bench, lines);
       } catch (Problem.Refused e) {
-        refused.add("Bench " + bench + ": " + e.what());
+        refused.add("Bench " + shown(bench) + ": " + e.what());
         return;
       }
+      if (taken == 0) {
+        refused.add("Bench " + shown(bench) + ": the server sends what is here already.");
+        return;
+      }
+      received += taken;
       from += lines.size();
       progress.accept(sent + received);
     }
+  }
+
+  private static String shown(String bench) {
+    return bench.length() > 10 ? bench.substring(0, 10) + "…" : bench;
   }
 
   static LineText.Link link(byte[] line) {

@@ -38,7 +38,7 @@ final class Server implements AutoCloseable {
             connection.prepareStatement("select bench, seq, sum from ledger_head");
         ResultSet rows = select.executeQuery()) {
       while (rows.next()) {
-        heads.put(rows.getString(1), new Head(rows.getLong(2), rows.getString(3)));
+        heads.put(text(rows, 1), new Head(rows.getLong(2), text(rows, 3)));
       }
     }
     connection.commit();
@@ -55,7 +55,7 @@ final class Server implements AutoCloseable {
       select.setInt(3, atMost);
       try (ResultSet rows = select.executeQuery()) {
         while (rows.next()) {
-          lines.add(rows.getString(1));
+          lines.add(text(rows, 1));
         }
       }
     }
@@ -86,6 +86,12 @@ final class Server implements AutoCloseable {
       }
       throw e;
     }
+  }
+
+  /** The tables have no empty fields; another server's may. */
+  private static String text(ResultSet row, int column) throws SQLException {
+    String text = row.getString(column);
+    return text == null ? "" : text;
   }
 
   private static boolean isOtherHistory(SQLException e) {

@@ -58,11 +58,7 @@ public record ServerAddress(String url, String user, String password) {
       connection.setAutoCommit(false);
       return connection;
     } catch (SQLException e) {
-      throw new Problem.Outside(
-          "The server " + plain() + " does not answer: " + e.getMessage(),
-          "Nothing is lost: the bench works on without it.",
-          "Check the cable, the address, the role and the password; then share again.",
-          e);
+      throw NoEntry.because(this, e);
     }
   }
 

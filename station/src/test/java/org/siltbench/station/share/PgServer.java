@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -180,15 +181,39 @@ public final class PgServer implements AutoCloseable {
     }
   }
 
-  /** The certificate that signs the server's, or null where there is none. */
-  public Path certificate() throws Exception {
+  /** From now on every role but the administrator's needs its password. */
+  public void askForPasswords() throws Exception {
+    Path data = data();
+    Files.writeString(
+        data.resolve("pg_hba.conf"),
+        "host all postgres 127.0.0.1/32 trust\nhost all all 127.0.0.1/32 scram-sha-256\n");
+    sql("postgres", "postgres", "select pg_reload_conf()");
+  }
+
+  /** Gives the server another key and certificate, in PEM. */
+  public void show(Path key, Path chain) throws Exception {
+    Files.copy(key, data().resolve("server.key"), StandardCopyOption.REPLACE_EXISTING);
+    Files.copy(chain, data().resolve("server.crt"), StandardCopyOption.REPLACE_EXISTING);
+    var owner = Files.getOwner(data());
+    Files.setOwner(data().resolve("server.key"), owner);
+    Files.setPosixFilePermissions(
+        data().resolve("server.key"), PosixFilePermissions.fromString("rw-------"));
+    sql("postgres", "postgres", "select pg_reload_conf()");
+  }
+
+  private Path data() throws Exception {
     try (Connection connection = DriverManager.getConnection(url("postgres"), "postgres", "");
         Statement statement = connection.createStatement();
         var row = statement.executeQuery("show data_directory")) {
       row.next();
-      Path file = Path.of(row.getString(1)).resolveSibling("root.crt");
-      return Files.exists(file) ? file : null;
+      return Path.of(row.getString(1));
     }
+  }
+
+  /** The certificate that signs the server's, or null where there is none. */
+  public Path certificate() throws Exception {
+    Path file = data().resolveSibling("root.crt");
+    return Files.exists(file) ? file : null;
   }
 
   @Override

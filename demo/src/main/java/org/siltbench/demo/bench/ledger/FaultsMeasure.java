@@ -14,14 +14,17 @@ public final class FaultsMeasure {
 
   /**
    * Runs it; {@code --kills N}, {@code --faults N}, {@code --partitions N}, {@code --fuzz N},
-   * {@code --dir DIR}. Anything lost or not found ends it with an error.
+   * {@code --seed N} for the kills, {@code --dir DIR}. Anything lost or not found ends it with an
+   * error.
    */
   public static String run(String[] args) throws IOException, InterruptedException {
     Path folder = Bits.folder(args);
     try {
       Map<String, Object> result = new LinkedHashMap<>();
       result.put("measure", "faults");
-      result.put("kills", Kills.run(folder, Bits.number(args, "--kills", 20)));
+      result.put(
+          "kills",
+          Kills.run(folder, Bits.number(args, "--kills", 20), Bits.number(args, "--seed", 3)));
       result.put("file_faults", faults(Bits.number(args, "--faults", 3000)));
       result.put("flipped_bytes", Flips.run(folder));
       result.put("partitions", Partitions.run(folder, Bits.number(args, "--partitions", 10)));

@@ -26,6 +26,11 @@ final class Flips {
       for (int i = 0; i < 6; i++) {
         String filter = "F" + i;
         open.act(view -> List.of(Bits.weighing(filter, "pre", random, 2)));
+        open.act(
+            view ->
+                List.of(
+                    Bits.weighing(filter, "post", random, 1),
+                    Bits.weighing(filter + "b", "post", random, 1)));
       }
     }
     byte[] good = Files.readAllBytes(lab.resolve("ledger").resolve(code + ".jsonl"));

@@ -19,10 +19,11 @@ final class Kills {
 
   private Kills() {}
 
-  static Map<String, Object> run(Path folder, int count) throws IOException, InterruptedException {
+  static Map<String, Object> run(Path folder, int count, int seed)
+      throws IOException, InterruptedException {
     Path lab = folder.resolve("killed");
     LabFolder.create(lab, "killed", false, Bits.setting(1)).close();
-    Random random = new Random(3);
+    Random random = new Random(seed);
     List<String> announced = new ArrayList<>();
     for (int kill = 0; kill < count; kill++) {
       announced.addAll(killed(lab, 1 + random.nextInt(40)));

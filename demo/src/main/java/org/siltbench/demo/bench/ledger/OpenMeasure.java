@@ -34,6 +34,7 @@ public final class OpenMeasure {
   /** Runs it; {@code --full} adds a million weighings, {@code --dir DIR} names the disk. */
   public static String run(String[] args) throws IOException {
     List<Object> sizes = new ArrayList<>();
+    warmUp(args);
     List<Integer> wanted = new ArrayList<>(List.of(1_000, 100_000));
     if (Arrays.asList(args).contains("--full")) {
       wanted.add(1_000_000);
@@ -52,6 +53,16 @@ public final class OpenMeasure {
     return Json.write(result);
   }
 
+  /** Sizes are to be compared with each other, not with a program that has just started. */
+  private static void warmUp(String[] args) throws IOException {
+    Path folder = Bits.folder(args);
+    try {
+      measure(folder.resolve("lab"), 3_000);
+    } finally {
+      Bits.remove(folder);
+    }
+  }
+
   private static Map<String, Object> measure(Path lab, int weighings) throws IOException {
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("weighings", (long) weighings);
@@ -67,6 +78,7 @@ public final class OpenMeasure {
     result.put("open_ms", Bits.spread(openings(lab, 7)));
     try (OpenLab open = LabFolder.open(lab, Bits.setting(3))) {
       result.put("open_beside_another_ms", Bits.spread(openings(lab, 3)));
+      result.put("first_scan_ms", Bits.rounded(scan(open, "F" + weighings / 3, true)));
       result.put("scan_state_ms", Bits.spread(scans(open, weighings, false)));
       result.put("scan_history_ms", Bits.spread(scans(open, weighings, true)));
     }
@@ -95,21 +107,26 @@ public final class OpenMeasure {
     Random random = new Random(5);
     double[] times = new double[20_000];
     for (int i = -2_000; i < times.length; i++) {
-      Subject filter = new Subject("filter", "F" + random.nextInt(weighings / 2));
-      long start = System.nanoTime();
-      int found =
-          history
-              ? open.register().history(filter).size()
-              : open.register().state(filter).isPresent() ? 1 : 0;
-      double took = (System.nanoTime() - start) / 1e6;
-      if (found == 0) {
-        throw new IllegalStateException("the register does not know " + filter);
-      }
+      double took = scan(open, "F" + random.nextInt(weighings / 2), history);
       if (i >= 0) {
         times[i] = took;
       }
     }
     return times;
+  }
+
+  private static double scan(OpenLab open, String id, boolean history) {
+    Subject filter = new Subject("filter", id);
+    long start = System.nanoTime();
+    int found =
+        history
+            ? open.register().history(filter).size()
+            : open.register().state(filter).isPresent() ? 1 : 0;
+    double took = (System.nanoTime() - start) / 1e6;
+    if (found == 0) {
+      throw new IllegalStateException("the register does not know " + filter);
+    }
+    return took;
   }
 
   private static long size(Path folder) throws IOException {
@@ -124,7 +141,7 @@ public final class OpenMeasure {
 
   /** A practice lab with so many weighings, for other measures. */
   public static void lab(Path lab, int weighings) throws IOException {
-    fill(lab, weighings, true);
+    fill(lab, weighings, true, 1, "");
   }
 
   /** Takes a folder away. */
@@ -133,14 +150,20 @@ public final class OpenMeasure {
   }
 
   private static void fill(Path lab, int weighings) throws IOException {
-    fill(lab, weighings, false);
+    fill(lab, weighings, false, 1, "");
+  }
+
+  /** One of several benches, whose filters and batches begin with a prefix. */
+  static void fill(Path lab, int weighings, int seed, String prefix) throws IOException {
+    fill(lab, weighings, false, seed, prefix);
   }
 
   /** Writes a long ledger without forcing each line, as if years had passed. */
-  private static void fill(Path lab, int weighings, boolean practice) throws IOException {
+  private static void fill(Path lab, int weighings, boolean practice, int seed, String prefix)
+      throws IOException {
     Position position;
     String code;
-    try (OpenLab open = LabFolder.create(lab, "bench", practice, Bits.setting(1))) {
+    try (OpenLab open = LabFolder.create(lab, "bench", practice, Bits.setting(seed))) {
       code = open.code();
       position = reached(open);
     }
@@ -149,23 +172,25 @@ public final class OpenMeasure {
     Path file = lab.resolve("ledger").resolve(code + ".jsonl");
     try (OutputStream out =
         new BufferedOutputStream(Files.newOutputStream(file, StandardOpenOption.APPEND), 1 << 20)) {
-      Filling filling = new Filling(out, position, code);
+      Filling filling = new Filling(out, position, code, prefix);
       filling.write(weighings);
     }
   }
 
-  private static final class Filling {
+  static final class Filling {
     private final OutputStream out;
     private final String code;
+    private final String prefix;
     private final Random random = new Random(7);
     private final OffsetDateTime start = OffsetDateTime.parse("2020-01-02T08:00:00+01:00");
     private String prev;
     private long seq;
     private final long millis;
 
-    Filling(OutputStream out, Position position, String code) {
+    Filling(OutputStream out, Position position, String code, String prefix) {
       this.out = out;
       this.code = code;
+      this.prefix = prefix;
       this.prev = position.sum();
       this.seq = position.seq();
       this.millis = position.hlc().millis();
@@ -176,17 +201,17 @@ public final class OpenMeasure {
         if (filter % FILTERS_PER_BATCH == 0) {
           line(batch(filter));
         }
-        line(Bits.weighing("F" + filter, "pre", random, 10));
-        line(Bits.weighing("F" + filter, "post", random, 10));
+        line(Bits.weighing(prefix + "F" + filter, "pre", random, 10));
+        line(Bits.weighing(prefix + "F" + filter, "post", random, 10));
       }
     }
 
-    private static Draft batch(int first) {
+    private Draft batch(int first) {
       List<Object> filters = new ArrayList<>();
       for (int i = first; i < first + FILTERS_PER_BATCH; i++) {
-        filters.add(Map.of("filter", "F" + i, "role", "sample"));
+        filters.add(Map.of("filter", prefix + "F" + i, "role", "sample"));
       }
-      String name = "B" + first / FILTERS_PER_BATCH;
+      String name = prefix + "B" + first / FILTERS_PER_BATCH;
       return new Draft(
           "batch.created",
           1,

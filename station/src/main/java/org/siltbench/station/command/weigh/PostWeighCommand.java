@@ -56,6 +56,9 @@ final class PostWeighCommand implements Task {
       description = "filters that may weigh less than the method's limit below their clean mass")
   private List<String> accept = List.of();
 
+  @Option(names = "--reason", paramLabel = "TEXT", description = "with --accept: why")
+  private String reason = "";
+
   @Option(
       names = "--weight",
       paramLabel = "W",
@@ -147,6 +150,7 @@ final class PostWeighCommand implements Task {
         goOn,
         repeat,
         accepted,
+        reason,
         check,
         stated);
   }

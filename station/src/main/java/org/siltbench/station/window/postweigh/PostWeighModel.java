@@ -190,7 +190,7 @@ final class PostWeighModel implements Weighing.Listener {
   private void run(SetUp made, Scale scale, PostScans from) throws InterruptedException {
     PostWeighSettings settings =
         new PostWeighSettings(
-            scale.name(), made.expected(), true, false, Set.of(), made.weight(), null);
+            scale.name(), made.expected(), true, false, Set.of(), "", made.weight(), null);
     PostWeighRun started =
         PostWeighRun.of(desk.lab(), desk.methods(), scale.pan(), from, settings, new Told());
     run = started;

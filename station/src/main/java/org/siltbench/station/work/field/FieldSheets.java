@@ -18,6 +18,7 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.table.SafeCells;
 import org.siltbench.station.work.paper.InPrint;
 import org.siltbench.station.work.receipt.ReceiptReader;
 import org.siltbench.station.work.scan.BagScan;
@@ -79,7 +80,9 @@ public final class FieldSheets {
     csv.writeRecord(ReceiptReader.COLUMNS);
     for (FieldSheet.Line line : sheet.lines()) {
       csv.writeRecord(
-          ReceiptReader.COLUMNS.stream().map(column -> cell(line, method, column)).toList());
+          ReceiptReader.COLUMNS.stream()
+              .map(column -> SafeCells.of(cell(line, method, column)))
+              .toList());
     }
     csv.flush();
   }

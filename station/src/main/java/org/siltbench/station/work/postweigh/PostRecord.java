@@ -115,7 +115,7 @@ final class PostRecord {
     requireDryEnough(expected, seen);
     Mass residue = expected.residue(seen.mass());
     Mass stop = expected.method().residue().stopBelow();
-    if (residue.compareTo(stop) < 0 && !accepted.contains(id)) {
+    if (isTooLight(expected, seen) && !accepted.contains(id)) {
       surprise = id;
       throw new Problem.Refused(
           "Filter "
@@ -129,8 +129,12 @@ final class PostRecord {
           "Is it torn, is it another filter's bag, is the pre-weigh mass wrong? If the mass is"
               + " right as it is, accept it and weigh it once more; on the command line: --accept "
               + id
-              + '.');
+              + " --reason TEXT.");
     }
+  }
+
+  private static boolean isTooLight(Expected expected, Measured seen) {
+    return expected.residue(seen.mass()).compareTo(expected.method().residue().stopBelow()) < 0;
   }
 
   private static void requireDryEnough(Expected expected, Measured seen) {
@@ -162,6 +166,12 @@ final class PostRecord {
       facts.put("dish", expected.stay().dish());
     }
     seen.putInto(facts.fields());
+    if (isTooLight(expected, seen)) {
+      facts.put("override", true);
+      if (!settings.reason().isEmpty()) {
+        facts.put("reason", settings.reason());
+      }
+    }
     if (!settings.repeat()) {
       facts.put("verdict", verdict.kind().word());
       facts.put("rule", VerdictRule.data(expected.method().constancy()));

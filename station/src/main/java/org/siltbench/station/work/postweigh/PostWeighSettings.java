@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.work.check.CheckWeight;
+import org.siltbench.station.work.correct.Reasons;
 
 /**
  * How a post-weighing goes.
@@ -14,6 +15,7 @@ import org.siltbench.station.work.check.CheckWeight;
  * @param goOn go on after a refusal
  * @param repeat the masses are for repeatability and do not count
  * @param accept filters whose surprising mass is recorded all the same
+ * @param reason why they are recorded all the same; may be empty if there are none
  * @param weight the check weight to open, bracket and close with; null to check apart
  * @param at the time of weighing as a person states it; null for the bench's clock
  */
@@ -23,6 +25,7 @@ public record PostWeighSettings(
     boolean goOn,
     boolean repeat,
     Set<String> accept,
+    String reason,
     @Nullable CheckWeight weight,
     @Nullable OffsetDateTime at) {
 
@@ -30,5 +33,6 @@ public record PostWeighSettings(
   public PostWeighSettings {
     expected = expected.map(Set::copyOf);
     accept = Set.copyOf(accept);
+    reason = accept.isEmpty() ? "" : Reasons.check(reason);
   }
 }

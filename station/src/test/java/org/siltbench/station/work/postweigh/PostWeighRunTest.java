@@ -141,7 +141,7 @@ class PostWeighRunTest {
         new PanWatch(
             pan, new HandsFreePan(Pans.filters(methods.get("sm-2540d-22"))), Patience.USUAL, pan);
     PostWeighSettings settings =
-        new PostWeighSettings("B1", expected, goOn, false, accepted, null, null);
+        new PostWeighSettings("B1", expected, goOn, false, accepted, "washed out leaf", null, null);
     PostWeighReport report =
         PostWeighRun.of(lab.bench(), methods, watch, feed, settings, pan).run();
     unread = left.size();
