@@ -5,6 +5,7 @@ import javafx.scene.input.KeyCode;
 import org.siltbench.station.window.check.CheckScreen;
 import org.siltbench.station.window.connect.ConnectScreen;
 import org.siltbench.station.window.drying.DryingScreen;
+import org.siltbench.station.window.log.LogScreen;
 import org.siltbench.station.window.postweigh.PostWeighScreen;
 import org.siltbench.station.window.prepare.PrepareScreen;
 import org.siltbench.station.window.preweigh.PreWeighScreen;
@@ -28,6 +29,7 @@ final class Screens {
         ScreenEntry.on(KeyCode.F7, "drying", DryingScreen::new),
         ScreenEntry.on(KeyCode.F8, "postweigh", PostWeighScreen::new),
         ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new),
+        ScreenEntry.on(KeyCode.F10, "log", LogScreen::new),
         ScreenEntry.hidden("connect", ConnectScreen::new));
   }
 }

@@ -1,18 +1,15 @@
 package org.siltbench.station.command.correct;
 
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.ledger.EntryRef;
+import org.siltbench.station.work.amend.Amend;
 import org.siltbench.station.work.correct.Correction;
-import org.siltbench.station.work.results.Impact;
-import org.siltbench.station.work.scan.BagScan;
 import picocli.CommandLine.Option;
 
 /** {@code correct}. */
@@ -40,13 +37,8 @@ final class CorrectCommand implements Task {
     Bench bench = session.existingBench();
     EntryRef target = ref();
     Correction correction = new Correction(target, values(), reason);
-    Impact impact = new Impact(bench, session.methods());
-    Set<String> touched = new LinkedHashSet<>(impact.about(target));
-    String other = correction.set().getOrDefault("filter", "");
-    if (!other.isEmpty()) {
-      touched.add(BagScan.of(other).filter().text());
-    }
-    new ImpactText(session).tell(impact.around(touched, () -> List.of(correction.record(bench))));
+    Amend amend = Amend.of(correction, session.methods());
+    new ImpactText(session).tell(amend.record(bench, session.methods()));
     return 0;
   }
 

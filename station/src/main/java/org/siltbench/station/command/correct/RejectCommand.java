@@ -1,12 +1,10 @@
 package org.siltbench.station.command.correct;
 
-import java.util.List;
-import java.util.Set;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
+import org.siltbench.station.work.amend.Amend;
 import org.siltbench.station.work.correct.Rejection;
-import org.siltbench.station.work.results.Impact;
 import org.siltbench.station.work.scan.BagScan;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -24,9 +22,7 @@ final class RejectCommand implements Task {
   public int run(Session session) {
     Bench bench = session.existingBench();
     Rejection rejection = new Rejection(BagScan.of(id).filter().text(), reason);
-    Impact impact = new Impact(bench, session.methods());
-    new ImpactText(session)
-        .tell(impact.around(Set.of(rejection.filter()), () -> List.of(rejection.record(bench))));
+    new ImpactText(session).tell(Amend.of(rejection).record(bench, session.methods()));
     return 0;
   }
 }

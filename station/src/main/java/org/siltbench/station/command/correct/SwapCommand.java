@@ -1,12 +1,10 @@
 package org.siltbench.station.command.correct;
 
-import java.util.List;
-import java.util.Set;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
+import org.siltbench.station.work.amend.Amend;
 import org.siltbench.station.work.correct.Swap;
-import org.siltbench.station.work.results.Impact;
 import org.siltbench.station.work.scan.BagScan;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -37,8 +35,7 @@ final class SwapCommand implements Task {
     String a = BagScan.of(first).filter().text();
     String b = BagScan.of(second).filter().text();
     Swap swap = new Swap(a, b, Swap.What.of(what), reason);
-    Impact impact = new Impact(bench, session.methods());
-    new ImpactText(session).tell(impact.around(Set.of(a, b), () -> List.of(swap.record(bench))));
+    new ImpactText(session).tell(Amend.of(swap).record(bench, session.methods()));
     return 0;
   }
 }

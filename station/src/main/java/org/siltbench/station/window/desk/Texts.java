@@ -30,6 +30,11 @@ public final class Texts {
     return words.getString(key);
   }
 
+  /** True if there is a text for this key. */
+  public boolean has(String key) {
+    return words.containsKey(key);
+  }
+
   /** The text of a key with its gaps filled; an apostrophe is doubled in such texts. */
   public String get(String key, Object... gaps) {
     return gaps.length == 0

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import org.siltbench.station.window.desk.Texts;
 
 /** A few choices side by side, one of them made; the parts of a screen, or the kinds of a thing. */
@@ -26,6 +27,7 @@ public final class Segments extends HBox {
       button.setMnemonicParsing(true);
       button.setId((prefix + word).replace('.', '-'));
       button.setAccessibleText(button.getText().replace("_", ""));
+      button.setMinWidth(Region.USE_PREF_SIZE);
       button.setToggleGroup(group);
       button.setOnAction(
           event -> {

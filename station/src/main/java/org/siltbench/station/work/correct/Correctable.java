@@ -2,6 +2,7 @@ package org.siltbench.station.work.correct;
 
 import static java.util.Map.entry;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.siltbench.station.Problem;
@@ -142,6 +143,11 @@ final class Correctable {
                   "due", FieldType.TEXT)));
 
   private Correctable() {}
+
+  /** The fields of a kind, in order; none if its entries stand for good. */
+  static List<String> fields(String kind) {
+    return KINDS.getOrDefault(kind, Map.of()).keySet().stream().sorted().toList();
+  }
 
   /**
    * What a field of a kind holds.

@@ -32,6 +32,11 @@ public record Correction(EntryRef target, Map<String, String> set, String reason
     }
   }
 
+  /** The fields of an entry that a correction may set; none for entries that stand for good. */
+  public static List<String> fields(Entry entry) {
+    return Correctable.fields(entry.kind());
+  }
+
   /** Writes it. */
   public Entry record(Bench bench) {
     return bench.act(register -> List.of(draft(register, bench))).get(0);

@@ -1,0 +1,140 @@
+package org.siltbench.station.window.log;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.life.BatchState;
+import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Entered;
+import org.siltbench.station.window.desk.Texts;
+import org.siltbench.station.window.log.LogModel.Part;
+import org.siltbench.station.window.look.Choices;
+import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.Grid;
+import org.siltbench.station.window.look.Moments;
+import org.siltbench.station.window.look.ScanLine;
+import org.siltbench.station.window.look.Segments;
+import org.siltbench.station.window.look.Shape;
+import org.siltbench.station.window.look.Tone;
+import org.siltbench.station.work.log.EntryList;
+
+/** Left the entries, right what they say and what is done about them. */
+final class LogView extends HBox {
+
+  private final LogModel model;
+  private final Texts texts;
+  private final EntryWords words;
+  private final Moments moments;
+  private final Grid<EntryList.Shown> grid;
+  private final StackPane part = new StackPane();
+  private final Segments parts;
+  private final Map<Part, Node> panes;
+
+  LogView(LogModel model, Desk desk) {
+    this.model = model;
+    this.texts = desk.texts(LogView.class);
+    this.words = new EntryWords(texts);
+    this.moments = new Moments(desk.clock(), desk.locale());
+    this.grid = table();
+    this.panes =
+        Map.of(
+            Part.READ, new EntryPane(model, texts, words, moments),
+            Part.SWAP, new SwapPane(model, desk),
+            Part.FILTER, new FilterPane(model, desk),
+            Part.PROVE, new ProvePane(model.prove(), texts));
+    this.parts =
+        new Segments(
+            texts,
+            "part.",
+            Arrays.stream(Part.values()).map(LogView::word).toList(),
+            word -> model.part().set(Part.valueOf(word.toUpperCase(Locale.ROOT))));
+    VBox side = new VBox(parts, part);
+    side.getStyleClass().add("side");
+    VBox.setVgrow(part, Priority.ALWAYS);
+    HBox.setHgrow(side, Priority.ALWAYS);
+    getStyleClass().addAll("screen", "halves");
+    getChildren().setAll(list(desk), side);
+    model.part().subscribe(this::bring);
+    model.chosen().subscribe(this::select);
+  }
+
+  private static String word(Part part) {
+    return part.name().toLowerCase(Locale.ROOT);
+  }
+
+  private VBox list(Desk desk) {
+    ComboBox<BatchState> batch = Choices.of(model.batches(), BatchState::name);
+    batch.valueProperty().bindBidirectional(model.batch());
+    ScanLine scan = new ScanLine(texts, "scan", typed -> Entered.take(desk, model, typed));
+    HBox.setHgrow(scan, Priority.ALWAYS);
+    Button all = Controls.button(texts, "all", model::all);
+    all.disableProperty().bind(model.filter().isEmpty());
+    VBox.setVgrow(grid, Priority.ALWAYS);
+    VBox list =
+        new VBox(
+            Controls.text(texts, "title", "title"),
+            Controls.line(Controls.captioned(texts, "batch", batch), scan, all),
+            grid);
+    list.getStyleClass().addAll("list", "wide");
+    return list;
+  }
+
+  private Grid<EntryList.Shown> table() {
+    Grid<EntryList.Shown> table =
+        new Grid<EntryList.Shown>(texts, "entries", "entries.none", model.entries())
+            .column("time", 2.6, shown -> moments.at(shown.entry().at()))
+            .column("kind", 2.2, shown -> words.kind(shown.entry().kind()))
+            .column("what", 4.4, shown -> words.summary(shown))
+            .nodes("state", 1.1, LogView::state)
+            .chosen(model::choose);
+    table
+        .getSelectionModel()
+        .selectedItemProperty()
+        .subscribe(
+            shown -> {
+              if (shown != null) {
+                model.choose(shown);
+              }
+            });
+    return table;
+  }
+
+  private static Node state(EntryList.Shown shown) {
+    if (shown.voided()) {
+      return mark(Tone.BAD, Shape.CROSS);
+    }
+    return shown.corrected() ? mark(Tone.WARN, Shape.TRIANGLE) : Controls.cell("");
+  }
+
+  private static Node mark(Tone tone, Shape shape) {
+    return shape.node(tone.style());
+  }
+
+  private void select(Optional<EntryList.Shown> shown) {
+    shown.ifPresent(
+        one -> {
+          Entry entry = one.entry();
+          model.entries().stream()
+              .filter(row -> row.entry().ref().equals(entry.ref()))
+              .findFirst()
+              .ifPresent(row -> grid.getSelectionModel().select(row));
+        });
+  }
+
+  private void bring(Part wanted) {
+    parts.show(word(wanted));
+    Node pane = panes.get(wanted);
+    if (pane != null) {
+      part.getChildren().setAll(pane);
+    }
+  }
+}
