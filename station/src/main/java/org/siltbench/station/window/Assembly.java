@@ -7,7 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.function.Consumer;
+import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
+import org.siltbench.balance.link.LinkSpec;
+import org.siltbench.station.Problem;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.people.GuardedLab;
 import org.siltbench.station.people.People;
@@ -67,6 +70,7 @@ public final class Assembly implements AutoCloseable {
   private Consumer<String> scans = text -> {};
   private Consumer<Path> wanted = folder -> {};
   private Optional<SerialScanner> scanner = Optional.empty();
+  private String scannerPort = "";
 
   /** Assembles; nothing is opened yet. */
   public Assembly(Outside outside) {
@@ -111,6 +115,32 @@ public final class Assembly implements AutoCloseable {
     weighing.told(event -> strip.told(event, desk));
     strip.follow(desk);
     Watch.over(desk);
+    desk.likes().subscribe(this::followScanner);
+    followScanner();
+  }
+
+  /** The scanner's port is a setting. */
+  private void followScanner() {
+    String wanted = desk.prefs().get(Prefs.Name.SCANNER);
+    if (wanted.equals(scannerPort)) {
+      return;
+    }
+    scannerPort = wanted;
+    scanner.ifPresent(SerialScanner::close);
+    desk.notices().clear("scanner");
+    if (!wanted.isEmpty()) {
+      listenTo(wanted);
+    }
+  }
+
+  private void listenTo(String spec) {
+    try {
+      LinkSpec port = Scale.parse(spec);
+      Balances links = new Balances(outside.time(), outside.lab().folder().resolve("formats"));
+      listenTo(() -> links.link(port));
+    } catch (Problem e) {
+      desk.notices().show("scanner", e);
+    }
   }
 
   /** The desk. */
@@ -144,8 +174,7 @@ public final class Assembly implements AutoCloseable {
   }
 
   /** Listens to a scanner on a port of its own from now on, in place of the one before. */
-  public void listenTo(SerialScanner.Opening port) {
-    scanner.ifPresent(SerialScanner::close);
+  private void listenTo(SerialScanner.Opening port) {
     SerialScanner opened =
         new SerialScanner(
             port,
