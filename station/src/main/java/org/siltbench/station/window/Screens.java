@@ -9,6 +9,7 @@ import org.siltbench.station.window.log.LogScreen;
 import org.siltbench.station.window.postweigh.PostWeighScreen;
 import org.siltbench.station.window.prepare.PrepareScreen;
 import org.siltbench.station.window.preweigh.PreWeighScreen;
+import org.siltbench.station.window.quality.QualityScreen;
 import org.siltbench.station.window.receipt.ReceiptScreen;
 import org.siltbench.station.window.results.ResultsScreen;
 import org.siltbench.station.window.shell.ScreenEntry;
@@ -30,6 +31,7 @@ final class Screens {
         ScreenEntry.on(KeyCode.F8, "postweigh", PostWeighScreen::new),
         ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new),
         ScreenEntry.on(KeyCode.F10, "log", LogScreen::new),
+        ScreenEntry.on(KeyCode.F11, "quality", QualityScreen::new),
         ScreenEntry.hidden("connect", ConnectScreen::new));
   }
 }

@@ -6,8 +6,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.VerdictRule;
+import org.siltbench.station.people.Person;
+import org.siltbench.station.people.Right;
 import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.correct.Correction;
 
 /**
  * A batch of the invented storm, weighed, filtered and weighed back, so that its results, quality
@@ -39,6 +43,7 @@ public final class StormLab {
   };
 
   private final TestDesk desk;
+  private final List<Entry> notes = new ArrayList<>();
   private final List<String> ids;
   private final String batch;
 
@@ -57,9 +62,13 @@ public final class StormLab {
     for (int i = 0; i < 10; i++) {
       receive(i);
     }
+    desk.write(
+        "sample.received", "filter", ids.get(10), "sample", "FB1", "role", "field-blank",
+        "filter_order", "1", "site", "ford", "volume_ml", "250", "taken", "aliquot");
     cycle("D1", 0.05);
     check("0.03", true);
     cycle("D2", 0);
+    desk.desk().signOn().on(new Person("AB", Right.SUPERVISE));
   }
 
   /** Filter IDs in the order of the roles. */
@@ -132,7 +141,7 @@ public final class StormLab {
     boolean lower = i >= 6 && i < 9;
     boolean twin = i == 9;
     String minute = String.format("2026-05-12T%02d:%02dZ", 10 + (twin ? 5 : i) / 2, i % 2 * 30);
-    desk.write(
+    notes.add(desk.write(
         "sample.received",
         "filter",
         ids.get(i),
@@ -157,7 +166,7 @@ public final class StormLab {
         "pair",
         i == 5 || twin ? "P1" : "",
         "pair_kind",
-        i == 5 || twin ? "field-replicate" : "");
+        i == 5 || twin ? "field-replicate" : ""));
   }
 
   private void cycle(String cycle, double moreMg) {
@@ -191,6 +200,14 @@ public final class StormLab {
 
   private String time(int minutes) {
     return Facts.time(OffsetDateTime.now(desk.clock()).plusMinutes(minutes));
+  }
+
+  /** A volume of the field notes is corrected. */
+  public void correctVolume(int filter, String millilitres) {
+    new Correction(
+            notes.get(filter).ref(), Map.of("volume_ml", millilitres), "Read off wrongly.")
+        .record(desk.desk().lab());
+    desk.desk().changed();
   }
 
   /** The batch's code. */

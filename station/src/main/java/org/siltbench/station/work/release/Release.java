@@ -69,7 +69,7 @@ public record Release(String batch, String report, boolean partial, String accep
     requireComplete(results);
     results.rows().forEach(this::requireReleasable);
     List<Map<String, Object>> rows = rows(results);
-    List<Entry> before = releases(register);
+    List<Entry> before = releases(register, batch);
     String last = before.isEmpty() ? "" : Fields.of(before.get(before.size() - 1)).text("report");
     if (!before.isEmpty() && same(before.get(before.size() - 1), rows)) {
       throw refused("Nothing has changed since report " + last + '.', "There is nothing to amend.");
@@ -95,19 +95,26 @@ public record Release(String batch, String report, boolean partial, String accep
 
   private void requireComplete(BatchResults results) {
     List<String> open = new ArrayList<>();
-    results
-        .pending()
-        .forEach(
-            (id, why) -> {
-              if (Set.of("received", "drying", "post-weighed").contains(why)) {
-                open.add(id + " (" + why + ")");
-              }
-            });
+    open(results).forEach((id, why) -> open.add(id + " (" + why + ")"));
     if (!open.isEmpty() && !partial) {
       throw refused(
           "Not finished: " + String.join(", ", open) + '.',
           "Finish or reject them, or release the others with --partial.");
     }
+  }
+
+  /** Filters that came back and have no result yet, and where they are. */
+  static Map<String, String> open(BatchResults results) {
+    Map<String, String> out = new LinkedHashMap<>();
+    results
+        .pending()
+        .forEach(
+            (id, why) -> {
+              if (Set.of("received", "drying", "post-weighed").contains(why)) {
+                out.put(id, why);
+              }
+            });
+    return out;
   }
 
   private void requireReleasable(FilterResult row) {
@@ -130,7 +137,7 @@ public record Release(String batch, String report, boolean partial, String accep
    * What a rule says against a result. A blank is not held to constant mass: a share of next to no
    * residue can never be met; it is judged against its own limits.
    */
-  private static String against(FilterResult row) {
+  static String against(FilterResult row) {
     boolean water = row.result().input().role().isWater();
     if (water && row.result().constant().kind() == ConstantVerdict.Kind.DRY_AGAIN) {
       return row.result().constant().why();
@@ -142,7 +149,7 @@ public record Release(String batch, String report, boolean partial, String accep
         .orElse("");
   }
 
-  private List<Entry> releases(RegisterView register) {
+  static List<Entry> releases(RegisterView register, String batch) {
     return register.history(About.batch(batch)).stream()
         .filter(entry -> entry.kind().equals("release"))
         .toList();

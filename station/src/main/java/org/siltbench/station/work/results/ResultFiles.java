@@ -59,6 +59,24 @@ public final class ResultFiles {
   public static List<Path> write(
       Bench bench, BatchResults results, Path folder, String client, boolean compared) {
     ResultFiles files = new ResultFiles(bench, results, folder);
+    makeFolder(folder);
+    files.writeAll(client, compared);
+    return List.copyOf(files.written);
+  }
+
+  /** Writes the report alone, named by its number; a draft is named so. */
+  public static Path report(Bench bench, BatchResults results, Path folder, String client) {
+    ResultFiles files = new ResultFiles(bench, results, folder);
+    makeFolder(folder);
+    List<String> released = results.batch().releases();
+    String name = released.isEmpty() ? "draft" : released.get(released.size() - 1);
+    String plain = name.replaceAll("[^A-Za-z0-9._-]+", "-");
+    CheckCover checks = new CheckCover(bench.register(), bench.clock().getZone());
+    files.report(plain + ".pdf", client, files.control(new Trace(bench.register(), checks, results), checks), false);
+    return files.written.get(0);
+  }
+
+  private static void makeFolder(Path folder) {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
@@ -68,8 +86,12 @@ public final class ResultFiles {
           "Name another folder with --out.",
           e);
     }
-    files.writeAll(client, compared);
-    return List.copyOf(files.written);
+  }
+
+  private @org.jspecify.annotations.Nullable ControlChart control(Trace trace, CheckCover checks) {
+    List<Check> weighed = new ArrayList<>();
+    trace.balances().forEach(balance -> weighed.addAll(checks.of(balance)));
+    return CheckChart.of(weighed);
   }
 
   private void writeAll(String client, boolean compared) {
@@ -78,11 +100,9 @@ public final class ResultFiles {
     tables(trace);
     bytes("results.json", json(ResultTable.document(results)));
     bytes("method.txt", results.method().text().getBytes(StandardCharsets.UTF_8));
-    List<Check> weighed = new ArrayList<>();
-    trace.balances().forEach(balance -> weighed.addAll(checks.of(balance)));
-    ControlChart control = CheckChart.of(weighed);
+    ControlChart control = control(trace, checks);
     bytes("explanations.txt", explanations().getBytes(StandardCharsets.UTF_8));
-    report(client, control, compared);
+    report("report.pdf", client, control, compared);
     TimeChart time = Charts.concentration(results);
     if (time != null) {
       picture("concentration", time.title(), ChartLayout.of(time, WIDTH, HEIGHT));
@@ -145,13 +165,16 @@ public final class ResultFiles {
   }
 
   private void report(
-      String client, @org.jspecify.annotations.Nullable ControlChart control, boolean compared) {
+      String name,
+      String client,
+      @org.jspecify.annotations.Nullable ControlChart control,
+      boolean compared) {
     LocalDate today = LocalDate.now(bench.clock());
     var paper =
         new ReportPaper(bench.register(), results, client)
             .comparing(compared)
             .report(control, today);
-    Path file = folder.resolve("report.pdf");
+    Path file = folder.resolve(name);
     PaperFile.write(file, out -> Papers.testReport(paper, Imprints.of(bench), out));
     written.add(file);
   }

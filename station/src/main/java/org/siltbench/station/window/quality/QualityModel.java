@@ -1,0 +1,188 @@
+package org.siltbench.station.window.quality;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import org.siltbench.station.Problem;
+import org.siltbench.station.life.BatchState;
+import org.siltbench.station.life.Fields;
+import org.siltbench.station.window.desk.Cues;
+import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Notice;
+import org.siltbench.station.window.desk.Texts;
+import org.siltbench.station.work.batch.Batches;
+import org.siltbench.station.work.correct.Hold;
+import org.siltbench.station.work.release.Readiness;
+import org.siltbench.station.work.release.Release;
+import org.siltbench.station.work.results.BatchResults;
+import org.siltbench.station.work.results.ResultFiles;
+import org.siltbench.station.work.scan.BagScan;
+
+/** A batch before and after its release: the questions, the holds, the reports. */
+final class QualityModel {
+
+  private static final String ID = "quality";
+
+  private final Desk desk;
+  private final Texts texts;
+  private final ObservableList<BatchState> batches = FXCollections.observableArrayList();
+  private final ReadOnlyObjectWrapper<Optional<BatchState>> batch =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<Readiness>> readiness =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+
+  QualityModel(Desk desk) {
+    this.desk = desk;
+    this.texts = desk.texts(QualityModel.class);
+    desk.changes().subscribe(this::lookIfInFront);
+  }
+
+  ObservableList<BatchState> batches() {
+    return batches;
+  }
+
+  ReadOnlyObjectProperty<Optional<BatchState>> batch() {
+    return batch.getReadOnlyProperty();
+  }
+
+  ReadOnlyObjectProperty<Optional<Readiness>> readiness() {
+    return readiness.getReadOnlyProperty();
+  }
+
+  private void lookIfInFront() {
+    if (desk.front().get().equals(ID)) {
+      refresh();
+    }
+  }
+
+  /** Looks again. */
+  void refresh() {
+    desk.work()
+        .run(
+            () -> {
+              List<BatchState> all = new ArrayList<>(Batches.all(desk.lab().register()));
+              Collections.reverse(all);
+              return all;
+            },
+            this::list);
+  }
+
+  private void list(List<BatchState> now) {
+    String code = code();
+    if (!now.equals(batches)) {
+      batches.setAll(now);
+    }
+    batch.set(
+        now.stream()
+            .filter(one -> one.code().equals(code))
+            .findFirst()
+            .or(() -> now.stream().findFirst()));
+    look();
+  }
+
+  private String code() {
+    return batch.get().map(BatchState::code).orElse("");
+  }
+
+  /** Chooses a batch. */
+  void choose(BatchState one) {
+    if (!code().equals(one.code())) {
+      batch.set(Optional.of(one));
+      look();
+    }
+  }
+
+  /** A bag was scanned: its batch comes. */
+  boolean scanned(BagScan bag) {
+    Optional<BatchState> its =
+        batches.stream()
+            .filter(one -> one.filters().containsKey(bag.filter().text()))
+            .findFirst();
+    its.ifPresent(this::choose);
+    return its.isPresent();
+  }
+
+  private void look() {
+    String code = code();
+    if (code.isEmpty()) {
+      readiness.set(Optional.empty());
+      return;
+    }
+    desk.work()
+        .run(
+            () -> Readiness.of(desk.lab(), desk.methods(), code),
+            now -> readiness.set(Optional.of(now)),
+            problem -> {
+              readiness.set(Optional.empty());
+              desk.notices().show(ID, problem);
+            });
+  }
+
+  /** Holds results back, or sets them free. */
+  void hold(List<String> filters, boolean lift, String reason) {
+    act(
+        () -> {
+          new Hold(filters, lift, reason).record(desk.lab());
+          return texts.get(lift ? "said.lifted" : "said.held", filters.size());
+        });
+  }
+
+  /**
+   * Releases the batch.
+   *
+   * @param report the report's number; empty for the next one
+   * @param partial unfinished filters follow in an amended report
+   * @param accept why a rule is set aside; empty if none is
+   */
+  void release(String report, boolean partial, String accept) {
+    String code = code();
+    act(
+        () -> {
+          Fields data =
+              Fields.of(
+                  new Release(code, report.strip(), partial, accept.strip())
+                      .record(desk.lab(), desk.methods()));
+          boolean alone = data.text("analyst").equals(data.text("approver"));
+          return texts.get(alone ? "said.released.alone" : "said.released", data.text("report"));
+        });
+  }
+
+  private void act(Supplier<String> act) {
+    desk.work()
+        .run(
+            act,
+            said -> {
+              desk.notices().show(Notice.note(ID, said));
+              desk.changed();
+              refresh();
+            },
+            this::refused);
+  }
+
+  private void refused(Problem problem) {
+    desk.notices().show(ID, problem);
+    desk.cues().give(Cues.Cue.REFUSED);
+  }
+
+  /** Writes the report as PDF, named by its number. */
+  void writeReport(String client) {
+    String code = code();
+    Path folder = desk.lab().folder().resolve("results").resolve(code);
+    desk.work()
+        .run(
+            () -> {
+              BatchState state = Batches.require(desk.lab().register(), code);
+              return ResultFiles.report(
+                  desk.lab(), BatchResults.of(desk.lab(), desk.methods(), state), folder, client);
+            },
+            file -> desk.notices().show(Notice.note(ID, texts.get("said.written", file))),
+            this::refused);
+  }
+}
