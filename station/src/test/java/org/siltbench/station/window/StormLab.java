@@ -63,8 +63,21 @@ public final class StormLab {
       receive(i);
     }
     desk.write(
-        "sample.received", "filter", ids.get(10), "sample", "FB1", "role", "field-blank",
-        "filter_order", "1", "site", "ford", "volume_ml", "250", "taken", "aliquot");
+        "sample.received",
+        "filter",
+        ids.get(10),
+        "sample",
+        "FB1",
+        "role",
+        "field-blank",
+        "filter_order",
+        "1",
+        "site",
+        "ford",
+        "volume_ml",
+        "250",
+        "taken",
+        "aliquot");
     cycle("D1", 0.05);
     check("0.03", true);
     cycle("D2", 0);
@@ -141,32 +154,33 @@ public final class StormLab {
     boolean lower = i >= 6 && i < 9;
     boolean twin = i == 9;
     String minute = String.format("2026-05-12T%02d:%02dZ", 10 + (twin ? 5 : i) / 2, i % 2 * 30);
-    notes.add(desk.write(
-        "sample.received",
-        "filter",
-        ids.get(i),
-        "sample",
-        twin ? "S06-D" : "S0" + (i + 1),
-        "role",
-        "sample",
-        "filter_order",
-        "1",
-        "site",
-        lower ? "ford" : "footbridge",
-        "collected",
-        minute,
-        "volume_ml",
-        "250",
-        "volume_u_ml",
-        "9",
-        "taken",
-        "aliquot",
-        "condition",
-        i == 2 ? "debris-removed" : "ok",
-        "pair",
-        i == 5 || twin ? "P1" : "",
-        "pair_kind",
-        i == 5 || twin ? "field-replicate" : ""));
+    notes.add(
+        desk.write(
+            "sample.received",
+            "filter",
+            ids.get(i),
+            "sample",
+            twin ? "S06-D" : "S0" + (i + 1),
+            "role",
+            "sample",
+            "filter_order",
+            "1",
+            "site",
+            lower ? "ford" : "footbridge",
+            "collected",
+            minute,
+            "volume_ml",
+            "250",
+            "volume_u_ml",
+            "9",
+            "taken",
+            "aliquot",
+            "condition",
+            i == 2 ? "debris-removed" : "ok",
+            "pair",
+            i == 5 || twin ? "P1" : "",
+            "pair_kind",
+            i == 5 || twin ? "field-replicate" : ""));
   }
 
   private void cycle(String cycle, double moreMg) {
@@ -204,8 +218,7 @@ public final class StormLab {
 
   /** A volume of the field notes is corrected. */
   public void correctVolume(int filter, String millilitres) {
-    new Correction(
-            notes.get(filter).ref(), Map.of("volume_ml", millilitres), "Read off wrongly.")
+    new Correction(notes.get(filter).ref(), Map.of("volume_ml", millilitres), "Read off wrongly.")
         .record(desk.desk().lab());
     desk.desk().changed();
   }

@@ -102,9 +102,7 @@ final class QualityModel {
   /** A bag was scanned: its batch comes. */
   boolean scanned(BagScan bag) {
     Optional<BatchState> its =
-        batches.stream()
-            .filter(one -> one.filters().containsKey(bag.filter().text()))
-            .findFirst();
+        batches.stream().filter(one -> one.filters().containsKey(bag.filter().text())).findFirst();
     its.ifPresent(this::choose);
     return its.isPresent();
   }

@@ -29,6 +29,7 @@ final class QualityView extends VBox {
     this.texts = texts;
     batch = Choices.of(model.batches(), one -> one.name() + "  " + one.code());
     batch.setId("batch");
+    batch.getStyleClass().add("batch-choice");
     batch.setAccessibleText(texts.get("batch"));
     nothing = Controls.text(texts, "no.batch", "hint");
     nothing.setId("nothing");
@@ -56,16 +57,16 @@ final class QualityView extends VBox {
   }
 
   private HBox chip(Readiness now) {
+    if (now.released()) {
+      return Controls.chip(
+          Tone.GOOD, Shape.TICK, texts.get("state.released", now.reports().get(0).report()));
+    }
     if (!now.questions().isEmpty()) {
       return Controls.chip(
           Tone.WARN, Shape.TRIANGLE, texts.get("state.questions", now.questions().size()));
     }
-    if (now.sheet().lines().isEmpty()) {
-      return Controls.chip(Tone.PLAIN, Shape.RING, texts.get("state.none"));
-    }
-    return now.reports().isEmpty()
-        ? Controls.chip(Tone.GOOD, Shape.TICK, texts.get("state.ready"))
-        : Controls.chip(
-            Tone.GOOD, Shape.TICK, texts.get("state.released", now.reports().get(0).report()));
+    return now.sheet().lines().isEmpty()
+        ? Controls.chip(Tone.PLAIN, Shape.RING, texts.get("state.none"))
+        : Controls.chip(Tone.GOOD, Shape.TICK, texts.get("state.ready"));
   }
 }

@@ -99,8 +99,7 @@ final class ReleasePane extends VBox {
             ? past.report()
             : texts.get("report.replaces", past.report(), past.replaces()));
     Label who = Controls.label("hint");
-    who.setText(
-        texts.get("report.by", moments.at(past.at()), past.analyst(), past.approver()));
+    who.setText(texts.get("report.by", moments.at(past.at()), past.analyst(), past.approver()));
     VBox row = new VBox(what, who);
     if (!past.accepted().isEmpty()) {
       Label why = Controls.label("hint");

@@ -48,6 +48,7 @@ final class ResultsView extends VBox {
     this.texts = texts;
     batch = Choices.of(model.batches(), one -> one.name() + "  " + one.code());
     batch.setId("batch");
+    batch.getStyleClass().add("batch-choice");
     batch.setAccessibleText(texts.get("batch"));
     Words trade = new Words(texts.locale());
     beside = new BesideView(texts, trade);

@@ -24,8 +24,10 @@ import org.siltbench.station.work.results.ResultSheet;
  * @param sheet the results
  * @param questions what stands in the way, filter by filter
  * @param reports what was released before, newest first
+ * @param released true if the newest report says what the results say now
  */
-public record Readiness(ResultSheet sheet, List<Question> questions, List<Past> reports) {
+public record Readiness(
+    ResultSheet sheet, List<Question> questions, List<Past> reports, boolean released) {
 
   /** Why a filter stands in the way. */
   public enum Kind {
@@ -53,11 +55,14 @@ public record Readiness(ResultSheet sheet, List<Question> questions, List<Past> 
   public static Readiness of(Bench bench, MethodBook methods, String batch) {
     BatchState state = Batches.require(bench.register(), batch);
     BatchResults results = BatchResults.of(bench, methods, state);
-    List<Past> reports =
-        new ArrayList<>(
-            Release.releases(bench.register(), state.code()).stream().map(Readiness::past).toList());
+    List<Entry> before = Release.releases(bench.register(), state.code());
+    List<Past> reports = new ArrayList<>(before.stream().map(Readiness::past).toList());
     Collections.reverse(reports);
-    return new Readiness(ResultSheet.of(bench, methods, state.code()), questions(results), reports);
+    return new Readiness(
+        ResultSheet.of(bench, methods, state.code()),
+        questions(results),
+        reports,
+        Release.released(before, results));
   }
 
   private static List<Question> questions(BatchResults results) {

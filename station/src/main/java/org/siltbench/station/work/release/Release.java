@@ -166,6 +166,11 @@ public record Release(String batch, String report, boolean partial, String accep
     return number;
   }
 
+  /** True if these results are those of the newest report. */
+  static boolean released(List<Entry> before, BatchResults results) {
+    return !before.isEmpty() && same(before.get(before.size() - 1), rows(results));
+  }
+
   private static boolean same(Entry release, List<Map<String, Object>> rows) {
     List<Map<String, @Nullable Object>> before =
         Fields.of(release).rows("rows").stream().map(Fields::all).toList();

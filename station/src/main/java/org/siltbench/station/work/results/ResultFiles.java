@@ -72,7 +72,8 @@ public final class ResultFiles {
     String name = released.isEmpty() ? "draft" : released.get(released.size() - 1);
     String plain = name.replaceAll("[^A-Za-z0-9._-]+", "-");
     CheckCover checks = new CheckCover(bench.register(), bench.clock().getZone());
-    files.report(plain + ".pdf", client, files.control(new Trace(bench.register(), checks, results), checks), false);
+    Trace trace = new Trace(bench.register(), checks, results);
+    files.report(plain + ".pdf", client, files.control(trace, checks), false);
     return files.written.get(0);
   }
 

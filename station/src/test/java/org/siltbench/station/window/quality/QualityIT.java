@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -53,7 +54,9 @@ class QualityIT {
       RobotWindow.await("the entry", () -> LedgerFacts.of(window.lab(), "release").size() == 1);
       RobotWindow.await(
           "the report",
-          () -> window.desk().notices().list().stream().anyMatch(n -> n.what().contains("-R1")));
+          () ->
+              window.robot().lookup(".chip .label").queryAll().stream()
+                  .anyMatch(n -> n instanceof Labeled l && l.getText().startsWith("Report ")));
       window.shot("quality-released");
       assertEquals(2, LedgerFacts.of(window.lab(), "hold").size());
     }
