@@ -2,6 +2,8 @@ package org.siltbench.station.window.strip;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,8 +32,10 @@ class SoakIT {
   @Test
   @Tag("long")
   @Timeout(600)
-  void ten_hours_at_ten_a_second_leave_the_heap_flat() {
+  void ten_hours_at_ten_a_second_leave_the_heap_flat() throws IOException {
     List<Long> heap = soak(10, 3600);
+    Files.writeString(
+        Path.of("target", "window-soak.txt"), "heap after each hour, bytes: " + heap + "\n");
     long early = heap.subList(1, 4).stream().mapToLong(Long::longValue).max().orElseThrow();
     long late = heap.subList(7, 10).stream().mapToLong(Long::longValue).min().orElseThrow();
     assertTrue(late - early < MOST_GROWTH_BYTES, "heap after each hour, bytes: " + heap);
