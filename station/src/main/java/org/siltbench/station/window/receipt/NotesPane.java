@@ -39,7 +39,7 @@ final class NotesPane extends VBox {
   private final FlowPane several = new FlowPane();
   private final HBox acts = new HBox();
   private final Map<Condition, ToggleButton> marks = new TreeMap<>();
-  private final GridPane form = new GridPane();
+  private GridPane form = sheet();
   private TextField first = new TextField();
 
   NotesPane(ReceiptModel screen, Texts texts) {
@@ -49,9 +49,7 @@ final class NotesPane extends VBox {
     title.setId("notes-title");
     said.setId("notes-said");
     several.getStyleClass().add("chips");
-    form.getStyleClass().add("sheet");
-    fields();
-    VBox inside = new VBox(form, conditions(), consequence);
+    VBox inside = new VBox(water(), conditions(), consequence, rest());
     inside.getStyleClass().add("form");
     FocusScroll scroll = new FocusScroll(inside);
     VBox.setVgrow(scroll, Priority.ALWAYS);
@@ -66,7 +64,8 @@ final class NotesPane extends VBox {
     marked();
   }
 
-  private void fields() {
+  private GridPane water() {
+    form = sheet();
     first = text("sample");
     add(Controls.field(texts, "sample", first));
     field("site");
@@ -83,6 +82,11 @@ final class NotesPane extends VBox {
     field("left_ml");
     choice("left_to", List.of("discarded", "next"));
     field("volume_ml");
+    return form;
+  }
+
+  private GridPane rest() {
+    form = sheet();
     field("volume_u_ml");
     choice("rinse", List.of("yes", "no"));
     field("pair");
@@ -91,9 +95,15 @@ final class NotesPane extends VBox {
     field("gauge_m");
     field("water_c");
     field("conductivity_us_cm");
-    VBox remarks = Controls.field(texts, "remarks", text("remarks"));
-    form.add(remarks, 0, form.getRowCount(), ACROSS - 1, 1);
-    form.add(Controls.field(texts, "by", text("by")), ACROSS - 1, form.getRowCount() - 1);
+    form.add(Controls.field(texts, "remarks", text("remarks")), 0, 2, ACROSS - 1, 1);
+    form.add(Controls.field(texts, "by", text("by")), ACROSS - 1, 2);
+    return form;
+  }
+
+  private static GridPane sheet() {
+    GridPane sheet = new GridPane();
+    sheet.getStyleClass().add("sheet");
+    return sheet;
   }
 
   private void add(Node node) {
