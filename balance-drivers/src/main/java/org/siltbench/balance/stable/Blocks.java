@@ -1,5 +1,7 @@
 package org.siltbench.balance.stable;
 
+import java.util.Arrays;
+
 /**
  * A bounded history of one load: readings gathered into blocks of half a second. Values are in
  * divisions of the balance, times in seconds. A slow balance fills one block with each reading.
@@ -8,6 +10,9 @@ final class Blocks {
 
   static final double SPAN_S = 0.5;
   private static final int CAPACITY = 480;
+  private static final int USUAL = 4;
+  private static final int NEWEST = 8;
+  private static final double NORMAL_MEDIAN = 0.6745;
 
   private final double[] time = new double[CAPACITY];
   private final double[] value = new double[CAPACITY];
@@ -15,12 +20,15 @@ final class Blocks {
   private final double[] differences = new double[CAPACITY];
   private final double[] differenceCount = new double[CAPACITY];
   private final double[] changes = new double[CAPACITY];
+  private final double[] within = new double[CAPACITY];
   private int first;
   private int closed;
   private double openUntil;
   private double sumTime;
   private double sumValue;
   private double sumSquares;
+  private double openSquares;
+  private double openFirst;
   private int open;
   private int openDifferences;
   private int openChanges;
@@ -52,6 +60,8 @@ final class Blocks {
     last = x;
     sumTime += t;
     sumValue += x;
+    openFirst = open == 0 ? x : openFirst;
+    openSquares += (x - openFirst) * (x - openFirst);
     open++;
     return closes;
   }
@@ -61,6 +71,7 @@ final class Blocks {
     sumTime = 0;
     sumValue = 0;
     sumSquares = 0;
+    openSquares = 0;
     openDifferences = 0;
     openChanges = 0;
   }
@@ -77,6 +88,8 @@ final class Blocks {
     differences[at] = sumSquares;
     differenceCount[at] = openDifferences;
     changes[at] = openChanges;
+    double off = sumValue / open - openFirst;
+    within[at] = Math.max(0, openSquares - open * off * off);
     closed++;
     open = 0;
   }
@@ -100,6 +113,44 @@ final class Blocks {
 
   double count(int i) {
     return count[slot(i)];
+  }
+
+  /** Readings in a block, as a rule, from block {@code from} on. */
+  double usualCount(int from) {
+    int n = Math.min(USUAL, closed - from);
+    double sum = 0;
+    for (int i = from; i < from + n; i++) {
+      sum += count(i);
+    }
+    return sum / n;
+  }
+
+  /** Mean square of readings about the mean of their block, over the newest blocks. */
+  double withinNewest(int from) {
+    double sum = 0;
+    double n = 0;
+    for (int i = Math.max(from, closed - NEWEST); i < closed; i++) {
+      sum += within(i);
+      n += count(i);
+    }
+    return sum / n;
+  }
+
+  /** Variance of a block from second differences of the newest: blind to any slow course. */
+  double bendVariance(int from) {
+    int first = Math.max(from, closed - NEWEST);
+    double[] bends = new double[Math.max(0, closed - first - 2)];
+    for (int i = 0; i < bends.length; i++) {
+      bends[i] = Math.abs(value(first + i) - 2 * value(first + i + 1) + value(first + i + 2));
+    }
+    Arrays.sort(bends);
+    double median = bends.length == 0 ? 0 : bends[bends.length / 2] / NORMAL_MEDIAN;
+    return median * median / 6;
+  }
+
+  /** Sum of squares of the readings of a block about their mean. */
+  double within(int i) {
+    return within[slot(i)];
   }
 
   /**

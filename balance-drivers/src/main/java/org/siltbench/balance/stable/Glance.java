@@ -10,9 +10,15 @@ final class Glance {
   private final double[] time = new double[CAPACITY];
   private final double[] value = new double[CAPACITY];
   private int size;
+  private double usual;
 
   void clear() {
     size = 0;
+  }
+
+  /** Standard deviation of single readings as known from before, divisions. */
+  void expect(double noise) {
+    usual = noise;
   }
 
   void add(double t, double x) {
@@ -59,6 +65,6 @@ final class Glance {
     for (int i = 1; i < size; i++) {
       sum += (value[i] - value[i - 1]) * (value[i] - value[i - 1]);
     }
-    return Math.sqrt(sum / (2.0 * Math.max(1, size - 1)));
+    return Math.max(usual, Math.sqrt(sum / (2.0 * Math.max(1, size - 1))));
   }
 }

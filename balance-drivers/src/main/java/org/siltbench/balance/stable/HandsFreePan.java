@@ -92,6 +92,7 @@ public final class HandsFreePan implements PanCycle {
   private void seekEmpty(Reading reading) {
     zero.add(reading);
     if (zero.atRest()) {
+      detector.empty(reading);
       Mass off = zero.offset();
       if (!zero.within(off)) {
         complain(off);
@@ -100,6 +101,8 @@ public final class HandsFreePan implements PanCycle {
         step = Step.READY;
         out.add(new PanEvent.Ready(zero.level()));
       }
+    } else {
+      detector.unknown();
     }
   }
 
@@ -116,6 +119,7 @@ public final class HandsFreePan implements PanCycle {
       return;
     }
     zero.add(reading);
+    detector.empty(reading);
     if (zero.strays(reading)) {
       step = Step.SEEKING_EMPTY;
       complain(zero.offset());

@@ -1,254 +1,206 @@
 package org.siltbench.balance.stable;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Weighs the ways a display may still be moving against flat, and says how likely the value it
- * shows is off the truth by more than the tolerance. Bayesian model averaging over least-squares
- * fits; docs/stability.md gives the reasoning and the sources.
+ * Weighs the ways a display may still be moving against rest, under every kind of noise, and says
+ * how likely the value to be recorded is off the truth by more than the tolerance. Bayesian model
+ * averaging over generalised least squares; docs/stability.md gives the reasoning and the sources.
  */
 final class Judge {
 
-  private static final int MOST_POINTS = 48;
-  private static final double DETECTABLE_SIGMAS = 3;
-  private static final double PRIOR_WIDTH = 8;
-  private static final double STATISTICAL = 1.9;
-  private static final double GRID = 0.15;
-  private static final double MOST_GRACE = 2.4;
-  private static final double WATCH_S = 15;
+  private static final double NEGLIGIBLE = 3e-8;
+  private static final double FAR = 1e-3;
+  private static final double CLEAR = 4;
+  private static final double FOCUS = 40;
+  private static final double FOCUS_BELOW = 12;
+  private static final int FOCUS_STEPS = 5;
+  private static final double SUNK = 0.1;
 
-  private static final List<Shape> SHAPES =
-      List.of(
-          new Shape.Decay(2.5, 0.04),
-          new Shape.Decay(6, 0.04),
-          new Shape.Decay(12, 0.04),
-          new Shape.Decay(22, 0.04),
-          new Shape.Decay(35, 0.04),
-          new Shape.Decay(55, 0.04),
-          new Shape.Decay(85, 0.04),
-          new Shape.Decay(130, 0.04),
-          new Shape.Decay(190, 0.04),
-          new Shape.Decay(300, 0.02),
-          new Shape.Creep(5, 1.5, 0.1),
-          new Shape.Uptake(0.1));
+  private final Idle idle;
+  private final Fits wide = new Fits(Shape.ALL);
+  private final int kinds = Kind.ALL.size();
+  private final int line = Shape.ALL.size() - 1;
+  private final double[] driftVariance = new double[kinds];
+  private final double[] weight = new double[kinds];
+  private Fits near = wide;
+  private int nearTo;
+  private boolean focused;
+  private double spacing;
+  private double top;
 
-  private final double[] t = new double[MOST_POINTS * 2];
-  private final double[] x = new double[MOST_POINTS * 2];
-  private final double[] w = new double[MOST_POINTS * 2];
-  private final double[] g = new double[MOST_POINTS * 2];
-  private final double[] residual = new double[MOST_POINTS * 2];
-  private final Noise noise = new Noise();
-  private final Fit[] fits = new Fit[SHAPES.size()];
-  private int n;
-  private Shape.Moments moments = new Shape.Moments(0, 0, 0);
-  private double perPoint;
+  Judge(Idle idle) {
+    this.idle = idle;
+  }
 
-  /** A weighted straight fit x = truth + left·g. */
-  record Fit(double truth, double left, double gMean, double gSquares, double rss) {}
+  void clear() {
+    wide.bank.clear();
+    near = wide;
+    spacing = 0;
+  }
+
+  /** Judges blocks {@code from} to the newest, and the value they would have recorded. */
+  Opinion judge(Blocks blocks, int from, Settling settling, Frame frame) {
+    return judge(blocks, from, settling, frame, Double.NaN);
+  }
+
+  /** The same for a value to be recorded. */
+  Opinion judge(Blocks blocks, int from, Settling settling, Frame frame, double recorded) {
+    space(blocks, from);
+    wide.fit(blocks, from, settling, driftVariance, idle);
+    top = wide.top;
+    focus(blocks, from, settling);
+    int kind = weighKinds();
+    int shape = moving(kind);
+    int newest = blocks.size() - Math.max(4, (blocks.size() - from) / 4);
+    int begin = shape < 0 ? Math.min(newest, sunk(blocks, from, settling)) : newest;
+    double shown = shape < 0 ? wide.level[kind] : wide.value(kind, shape);
+    return weigh(kind, begin, Double.isNaN(recorded) ? Math.rint(shown) : recorded, frame);
+  }
+
+  private void space(Blocks blocks, int from) {
+    int last = blocks.size() - 1;
+    double seen = (blocks.time(last) - blocks.time(from)) / (last - from);
+    if (Math.abs(seen - spacing) > 0.2 * spacing) {
+      spacing = seen;
+      for (int k = 0; k < kinds; k++) {
+        driftVariance[k] = Kind.ALL.get(k).driftVariance(spacing);
+      }
+    }
+  }
 
   /**
-   * What the judge thinks.
-   *
-   * @param recorded the whole division nearest to the mean of the accepted stretch
-   * @param mean mean of the accepted stretch, divisions
-   * @param from when the accepted stretch begins, s
-   * @param meanError standard error of that mean
-   * @param slope least-squares slope over the whole stretch, divisions a second
-   * @param slopeError its standard error
-   * @param wrong probability that {@code recorded} is off by more than the tolerance
-   * @param moving posterior weight of all shapes but rest
-   * @param uptake posterior weight of moisture
-   * @param reading standard deviation of single readings, divisions
-   * @param tolerance the tolerance it reckoned with, divisions
+   * Where an exponential is seen clearly, its time constant is sought between those of the bank.
    */
-  record Opinion(
-      double recorded,
-      double mean,
-      double from,
-      double meanError,
-      double slope,
-      double slopeError,
-      double wrong,
-      double moving,
-      double uptake,
-      double reading,
-      double tolerance) {}
-
-  /**
-   * Judges blocks {@code from} to the newest.
-   *
-   * @param tolerance the method's tolerance, divisions
-   */
-  Opinion judge(Blocks blocks, int from, Shape.Moments moments, double tolerance) {
-    gather(blocks, from);
-    this.moments = moments;
-    Fit flat = flatFit();
-    double least = fitAll(flat);
-    noise.weigh(residual, n, blocks.neighbourVariance(from), blocks.changes(from), perPoint);
-    double allowed = Math.max(tolerance, Math.max(1, STATISTICAL * noise.reading()));
-    Opinion best = weigh(0, allowed, least, flat);
-    for (int a = n / 2; n - a >= 5; a += (n - a) / 2) {
-      if (Math.rint(mean(a)) != best.recorded) {
-        Opinion other = weigh(a, allowed, least, flat);
-        best = other.wrong < best.wrong ? other : best;
-      }
-    }
-    return best;
-  }
-
-  private void gather(Blocks blocks, int from) {
-    int size = blocks.size() - from;
-    int stride = 1 + (size - 1) / MOST_POINTS;
-    n = 0;
-    double total = 0;
-    for (int i = from; i + stride <= blocks.size(); i += stride) {
-      double weight = 0;
-      double time = 0;
-      double value = 0;
-      for (int k = i; k < i + stride; k++) {
-        weight += blocks.count(k);
-        time += blocks.count(k) * blocks.time(k);
-        value += blocks.count(k) * blocks.value(k);
-      }
-      t[n] = time / weight;
-      x[n] = value / weight;
-      w[n] = weight;
-      total += weight;
-      n++;
-    }
-    perPoint = total / n;
-    for (int i = 0; i < n; i++) {
-      w[i] /= perPoint;
-    }
-  }
-
-  private Fit flatFit() {
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      sum += w[i] * x[i];
-    }
-    double mean = sum / n;
-    double rss = 0;
-    for (int i = 0; i < n; i++) {
-      rss += w[i] * (x[i] - mean) * (x[i] - mean);
-    }
-    return new Fit(mean, 0, 0, 0, rss);
-  }
-
-  /** Fits every shape; the least sum of squares, with its residuals left in {@code residual}. */
-  private double fitAll(Fit flat) {
-    double least = Double.POSITIVE_INFINITY;
-    for (int s = 0; s < fits.length; s++) {
-      for (int i = 0; i < n; i++) {
-        g[i] = SHAPES.get(s).at(t[i], moments);
-      }
-      fits[s] = fit(flat);
-      if (fits[s].rss < least) {
-        least = fits[s].rss;
-        for (int i = 0; i < n; i++) {
-          residual[i] = x[i] - fits[s].truth - fits[s].left * g[i];
+  private void focus(Blocks blocks, int from, Settling settling) {
+    int kind = 0;
+    int best = 0;
+    for (int k = 0; k < kinds; k++) {
+      for (int s = 0; s < line; s++) {
+        boolean better = wide.logShape[k][s] > wide.logShape[kind][best];
+        if (better && wide.shapes.get(s) instanceof Shape.Decay) {
+          kind = k;
+          best = s;
         }
       }
     }
-    return least;
+    double size = wide.left[kind][best];
+    boolean clear = size * size > FOCUS * wide.leftVariance[kind][best];
+    focused = clear && wide.logShape[kind][best] > top - FOCUS_BELOW;
+    if (focused) {
+      lookNear(best);
+      near.fit(blocks, from, settling, driftVariance, idle);
+      top = Math.max(top, near.top);
+    }
   }
 
-  private Fit fit(Fit flat) {
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      sum += w[i] * g[i];
+  private void lookNear(int centre) {
+    if (near != wide && nearTo == centre) {
+      return;
     }
-    double mean = sum / n;
-    double squares = 0;
-    double cross = 0;
-    for (int i = 0; i < n; i++) {
-      squares += w[i] * (g[i] - mean) * (g[i] - mean);
-      cross += w[i] * (g[i] - mean) * (x[i] - flat.truth);
+    Shape.Decay decay = (Shape.Decay) wide.shapes.get(centre);
+    double width = decay.width() / (FOCUS_STEPS + 1);
+    List<Shape> shapes = new ArrayList<>();
+    for (int j = -FOCUS_STEPS; j <= FOCUS_STEPS; j++) {
+      shapes.add(new Shape.Decay(decay.tau() * Math.exp(j * width), width));
     }
-    double left = cross / squares;
-    return new Fit(
-        flat.truth - left * mean, left, mean, squares, Math.max(0, flat.rss - left * cross));
+    near = new Fits(shapes);
+    nearTo = centre;
   }
 
-  private Opinion weigh(int a, double allowed, double least, Fit flat) {
-    double mean = mean(a);
-    double recorded = Math.rint(mean);
-    Odds odds = new Odds();
-    for (int k = 0; k < noise.kinds(); k++) {
-      if (noise.weight(k) > 0) {
-        weigh(odds, noise.weight(k), noise.variance(k), recorded, allowed, least, flat);
+  /** The likeliest kind of noise; the weights of all are left in {@code weight}. */
+  private int weighKinds() {
+    int first = 0;
+    for (int k = 0; k < kinds; k++) {
+      double best = focused ? Math.max(wide.best(k), near.best(k)) : wide.best(k);
+      weight[k] = Math.exp(best - top);
+      first = weight[k] > weight[first] ? k : first;
+    }
+    return first;
+  }
+
+  /** The shape that a kind of noise lets see clearly, or -1: then all readings count alike. */
+  private int moving(int kind) {
+    int best = 0;
+    for (int s = 1; s <= line; s++) {
+      best = wide.logShape[kind][s] > wide.logShape[kind][best] ? s : best;
+    }
+    return wide.logShape[kind][best] > wide.logRest[kind] + CLEAR ? best : -1;
+  }
+
+  /** First block in which the tail of the settling has sunk below a tenth of a division. */
+  private static int sunk(Blocks blocks, int from, Settling settling) {
+    double lasts = settling.tau() * Math.log(Math.max(1, settling.size() / SUNK));
+    int at = from;
+    while (at < blocks.size() && blocks.time(at) < blocks.time(from) + lasts) {
+      at++;
+    }
+    return at;
+  }
+
+  private Opinion weigh(int first, int begin, double recorded, Frame frame) {
+    Odds odds = new Odds(frame, recorded, wide, top);
+    Means means = new Means();
+    add(odds, means, first);
+    double all = 0;
+    for (double w : weight) {
+      all += w;
+    }
+    // Far from a record, the likeliest kind of noise tells enough.
+    boolean close = odds.wrong() * weight[first] / all < FAR;
+    for (int k = 0; close && k < kinds; k++) {
+      if (k != first && weight[k] > NEGLIGIBLE) {
+        add(odds, means, k);
       }
     }
-    double v = noise.variance();
-    double[] line = slope(flat);
-    return new Opinion(
-        recorded,
-        mean,
-        t[a],
-        Math.sqrt(v / (n - a)),
-        line[0],
-        Math.sqrt(v / line[1]),
-        odds.bad / odds.total,
-        odds.moving / odds.total,
-        odds.uptake / odds.total,
-        noise.reading(),
-        allowed);
+    return means.opinion(odds, begin, recorded);
   }
 
-  private void weigh(
-      Odds odds, double share, double v, double recorded, double allowed, double least, Fit flat) {
-    double rest = share * Math.exp(-(flat.rss - least) / (2 * v));
-    odds.total += rest;
-    odds.bad += rest * tails(recorded - flat.truth, Math.sqrt(v / n), allowed);
-    double soon = Math.min(MOST_GRACE, Math.pow((t[n - 1] - t[0]) / WATCH_S, 1.5));
-    for (int s = 0; s < fits.length; s++) {
-      Fit fit = fits[s];
-      double se = Math.sqrt(v / fit.gSquares);
-      double occam = Math.min(1, 2.5 * se / (PRIOR_WIDTH * allowed));
-      double weight =
-          share
-              * SHAPES.get(s).prior(fit.left, moments)
-              * occam
-              * Math.exp(-(fit.rss - least) / (2 * v));
-      double grid = GRID * fit.left;
-      double leftVariance = se * se + grid * grid;
-      double truthError = Math.sqrt(v / n + fit.gMean * fit.gMean * leftVariance);
-      double limit = Math.max(allowed, DETECTABLE_SIGMAS * se * soon);
-      odds.total += weight;
-      odds.moving += weight;
-      odds.bad += weight * tails(recorded - fit.truth, truthError, limit);
-      odds.uptake += SHAPES.get(s) instanceof Shape.Uptake ? weight : 0;
+  private void add(Odds odds, Means means, int k) {
+    means.add(weight[k], k);
+    double before = odds.total();
+    odds.rest(wide, k);
+    for (int s = 0; s <= line; s++) {
+      if (!focused || s != nearTo) {
+        odds.shape(wide, k, s);
+      }
+    }
+    for (int s = 0; focused && s < near.now.length; s++) {
+      odds.shape(near, k, s);
+    }
+    if (wide.strange[k]) {
+      odds.mistrust(before);
     }
   }
 
-  /** Sums over kinds of noise and shapes. */
-  private static final class Odds {
-    private double total;
-    private double bad;
-    private double moving;
-    private double uptake;
-  }
+  /** Averages over kinds of noise. */
+  private final class Means {
+    private double weights;
+    private double slope;
+    private double slopeVariance;
+    private double levelVariance;
+    private double reading;
 
-  private double mean(int a) {
-    double sum = 0;
-    double weights = 0;
-    for (int i = a; i < n; i++) {
-      sum += w[i] * x[i];
-      weights += w[i];
+    void add(double w, int k) {
+      weights += w;
+      slope += w * wide.left[k][line];
+      slopeVariance += w * wide.leftVariance[k][line];
+      levelVariance += w * wide.levelVariance[k];
+      reading += w * wide.noise[k];
     }
-    return sum / weights;
-  }
 
-  private double[] slope(Fit flat) {
-    for (int i = 0; i < n; i++) {
-      g[i] = t[i] - t[0];
+    Opinion opinion(Odds odds, int begin, double recorded) {
+      return new Opinion(
+          recorded,
+          begin,
+          Math.sqrt(levelVariance / weights),
+          slope / weights,
+          Math.sqrt(slopeVariance / weights),
+          odds.wrong(),
+          odds.doubtful(),
+          odds.uptake(),
+          reading / weights);
     }
-    Fit line = fit(flat);
-    return new double[] {line.left, line.gSquares};
-  }
-
-  private static double tails(double error, double se, double allowed) {
-    double s = Math.max(se, 1e-6);
-    return NormalTail.above((allowed - error) / s) + NormalTail.above((allowed + error) / s);
   }
 }

@@ -1,58 +1,87 @@
 package org.siltbench.balance.stable;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
- * A way the display can still be moving. {@code at} is 1 now and 0 where the balance would show the
- * truth, so the coefficient of a fit is the error that is left now, in divisions.
+ * A course the display can still take beside rest; a fit of it to the readings gives its size.
+ * {@code at} is its course for a watch that began at {@code begin}, seconds since the load.
  */
 sealed interface Shape {
 
-  /** Relative size of the error at time t. */
-  double at(double t, Moments moments);
+  /** Every course that is reckoned with. */
+  List<Shape> ALL = all();
 
-  /** Weight of the shape, if so much of it is left now, before any reading is seen; rest has 1. */
-  double prior(double left, Moments moments);
+  double at(double seconds, double begin);
 
-  /** When things happened, seconds. */
-  record Moments(double out, double load, double now) {}
+  /** Settling slower than usual; warm filters and static, 18 to 320 s; moisture, slower still. */
+  private static List<Shape> all() {
+    List<Shape> all = new ArrayList<>();
+    for (double tau : new double[] {2.5, 5, 10}) {
+      all.add(new Decay(tau, Math.log(2)));
+    }
+    int steps = 17;
+    double width = Math.log(320.0 / 18) / steps;
+    for (int i = 0; i < steps; i++) {
+      all.add(new Decay(18 * Math.exp((i + 0.5) * width), width));
+    }
+    all.add(new Decay(430, Math.log(560.0 / 320)));
+    all.add(new Decay(740, Math.log(950.0 / 560)));
+    all.add(new Creep());
+    all.add(new Line());
+    return List.copyOf(all);
+  }
 
-  /** A settling, a warm filter, static: the rest of an exponential. */
-  record Decay(double tau, double weight) implements Shape {
+  /**
+   * An exponential: a settling, a warm filter, static, or moisture taken up from dry air on.
+   *
+   * @param width how much of the logarithm of {@code tau} it stands for
+   */
+  record Decay(double tau, double width) implements Shape {
+
+    private static final double FAST = 0.03;
+    private static final double CHARGED = 0.33 / 2 / Math.log(10);
+    private static final double WARM = 0.33 / Math.log(9);
+
     @Override
-    public double at(double t, Moments moments) {
-      return Math.exp((moments.now - t) / tau);
+    public double at(double seconds, double begin) {
+      return Math.exp((begin - seconds) / tau);
     }
 
-    @Override
-    public double prior(double left, Moments moments) {
-      return weight;
+    /** What is left so many seconds earlier, for one that is left now, beyond that one. */
+    double growth(double seconds) {
+      return Math.exp(seconds / tau) - 1;
+    }
+
+    /** Prior weight, against rest, of one that sinks towards the truth: static. */
+    double sinking() {
+      return width * (tau < 18 ? FAST : tau < 28 ? 0.3 * CHARGED : tau < 320 ? CHARGED : 0);
+    }
+
+    /** Prior weight of one that rises towards the truth: static, a warm filter. */
+    double rising() {
+      return sinking() + width * (tau > 18 && tau < 200 ? WARM : 0);
+    }
+
+    /** Share of all moisture that is taken up with this time constant. */
+    double moist() {
+      return tau < 175 ? 0 : width * tau / 1020;
     }
   }
 
   /** Creep of the weighing cell: grows with the logarithm of time under load. */
-  record Creep(double unit, double usual, double weight) implements Shape {
+  record Creep() implements Shape {
     @Override
-    public double at(double t, Moments moments) {
-      return Math.log1p((t - moments.load) / unit)
-          / Math.log1p((moments.now - moments.load) / unit);
-    }
-
-    @Override
-    public double prior(double left, Moments moments) {
-      double size = left / Math.log1p((moments.now - moments.load) / unit) / usual;
-      return weight * Math.exp(-size * size / 2);
+    public double at(double seconds, double begin) {
+      return Math.log1p(seconds / 5);
     }
   }
 
-  /** Moisture: steady since the desiccator. */
-  record Uptake(double weight) implements Shape {
+  /** A straight line: moisture taken up so slowly that its course shows no bend. */
+  record Line() implements Shape {
     @Override
-    public double at(double t, Moments moments) {
-      return (t - moments.out) / (moments.now - moments.out);
-    }
-
-    @Override
-    public double prior(double left, Moments moments) {
-      return weight;
+    public double at(double seconds, double begin) {
+      return seconds - begin;
     }
   }
 }

@@ -1,8 +1,5 @@
 package org.siltbench.balance.stable;
 
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -19,41 +16,61 @@ import org.siltbench.calc.quantity.Mass;
 public final class StabilityDetector {
 
   private static final double GAP_S = 3;
-  private static final double LEAST_WATCH_S = 3;
+  private static final double LEAST_WATCH_S = 6;
   private static final int LEAST_BLOCKS = 6;
-  private static final double ACCEPTED = 1e-4;
-  private static final double MOVING = 0.3;
+  private static final double ACCEPTED = 5e-6;
+  private static final double LONGEST_WATCH_S = 90;
+  private static final double SHORTENED_S = 10;
+  private static final double DOUBTED = 0.2;
+  private static final double CONTRADICTED = 0.02;
+  private static final double CONTRADICTING_DOUBT = 0.5;
   private static final double MOST_NOISE = 50;
-
-  /** Where nobody says, a filter may have been out of the desiccator this long before the pan. */
-  private static final double UNTOLD_S = 30;
-
-  private static final int EVIDENCE = 2048;
+  private static final double PATIENT_S = 9;
+  private static final double UPTAKE_POSSIBLE = 0.1;
+  private static final double UPTAKE_LIKELY = 0.5;
 
   private final StabilitySettings settings;
   private final Resolution resolution;
+  private final Evidence evidence;
   private final Blocks blocks = new Blocks();
   private final Stretch stretch = new Stretch(blocks);
-  private final Judge judge = new Judge();
+  private final Idle idle = new Idle();
+  private final Judge judge = new Judge(idle);
+  private final Judge second = new Judge(idle);
   private final Glance glance = new Glance();
   private final Marks marks = new Marks();
-  private final Deque<Reading> recent = new ArrayDeque<>();
-  private long origin;
   private long outSince = Long.MIN_VALUE;
-  private long anchor;
   private int untilJudged;
   private double last = Double.NaN;
   private double rested = Double.NaN;
+  private @Nullable Verdict moving;
   private Verdict verdict = new Verdict.Settling();
 
   /** A detector that has seen nothing yet. */
   public StabilityDetector(StabilitySettings settings) {
     this.settings = settings;
     this.resolution = new Resolution(settings.resolution().nanograms());
+    this.evidence = new Evidence(resolution);
+  }
+
+  /** The pan is empty and at rest: all its display does now is noise, and is remembered as such. */
+  void empty(Reading reading) {
+    Mass mass = reading.mass();
+    if (mass == null) {
+      idle.clear();
+    } else {
+      idle.add(reading.nanos(), mass.nanograms());
+    }
+  }
+
+  /** What the display shows is neither an empty pan at rest nor a load. */
+  void unknown() {
+    idle.clear();
   }
 
   /** Something new lies on the pan from now on. */
   public void load() {
+    idle.close();
     clear();
     verdict = new Verdict.Settling();
   }
@@ -72,12 +89,14 @@ public final class StabilityDetector {
 
   private void clear() {
     blocks.clear();
+    judge.clear();
     glance.clear();
     marks.clear();
-    recent.clear();
+    evidence.clear();
     untilJudged = 0;
     last = Double.NaN;
     rested = Double.NaN;
+    moving = null;
   }
 
   /** Takes the next reading. */
@@ -91,7 +110,7 @@ public final class StabilityDetector {
     if (resolution.changedBy(reading, mass.nanograms())) {
       clear();
     }
-    verdict = resolution.nanograms() == 0 ? verdict : take(reading, mass);
+    verdict = resolution.nanograms() == 0 ? verdict : take(reading);
     return verdict;
   }
 
@@ -104,65 +123,79 @@ public final class StabilityDetector {
     };
   }
 
-  private Verdict take(Reading reading, Mass mass) {
-    double t = recent.isEmpty() ? 0 : (reading.nanos() - origin) / 1e9;
-    if (t - last > GAP_S) {
+  private Verdict take(Reading reading) {
+    if (evidence.seconds(reading.nanos()) - last > GAP_S) {
       clear();
-      t = 0;
     }
-    if (recent.isEmpty()) {
-      origin = reading.nanos();
-      anchor = mass.nanograms();
+    if (evidence.isEmpty()) {
+      idle.sum((double) resolution.nanograms());
+      glance.expect(idle.reading());
     }
-    t = Double.isNaN(last) ? 0 : Math.max(t, last);
-    last = t;
-    double x = (mass.nanograms() - anchor) / (double) resolution.nanograms();
-    remember(reading);
+    evidence.add(reading);
+    double t = evidence.seconds(reading.nanos());
+    last = Double.isNaN(last) ? t : Math.max(t, last);
+    double x = evidence.divisions(reading.mass());
     marks.take(reading.mark());
-    glance.add(t, x);
-    return blocks.add(t, x) ? watch() : glimpse();
-  }
-
-  private void remember(Reading reading) {
-    if (recent.size() == EVIDENCE) {
-      recent.removeFirst();
-    }
-    recent.addLast(reading);
+    glance.add(last, x);
+    return blocks.add(last, x) ? watch() : glimpse();
   }
 
   private Verdict watch() {
     if (--untilJudged > 0) {
       return glimpse();
     }
-    int from = Tail.end(blocks, stretch.start(tolerance()), tolerance());
+    int from = notTooLong(stretch.start(tolerance()));
     if (!longEnough(from)) {
       return jumped(from)
           ? new Verdict.Disturbed("the value jumped after it had come to rest")
           : glimpse();
     }
     rested = blocks.time(from);
-    Judge.Opinion opinion = judge.judge(blocks, from, moments(), tolerance());
-    if (opinion.moving() > MOVING) {
-      from = Tail.end(blocks, from, 0);
-      if (!longEnough(from)) {
-        return glimpse();
-      }
-      opinion = judge.judge(blocks, from, moments(), tolerance());
-    }
+    Settling settling = from == stretch.begin() ? stretch.settling() : Settling.NONE;
+    Opinion opinion = judge.judge(blocks, from, settling, frame());
     untilJudged = patience(opinion);
     double gain = gainMg(opinion);
-    boolean drifts = opinion.wrong() > 0.5 && Math.abs(opinion.slope()) > 4 * opinion.slopeError();
-    if (gain > settings.moistureAllowance().milligrams() || drifts) {
-      return moving(opinion, gain);
+    if (gain > settings.moistureAllowance().milligrams() || opinion.drifts()) {
+      moving = last - rested < PATIENT_S ? null : moving(opinion, gain);
+      return glimpse();
     }
-    boolean rests = opinion.wrong() < ACCEPTED && opinion.reading() < MOST_NOISE;
-    return rests && !marks.speakAgainst() ? new Verdict.Stable(stable(opinion, gain)) : glimpse();
+    moving = null;
+    Verdict stable = rests(opinion) && confirmed(from, opinion) ? stable(opinion, gain) : null;
+    return stable == null ? glimpse() : stable;
+  }
+
+  /** What lay long ago says little of now: a long watch loses its beginning, some at a time. */
+  private int notTooLong(int from) {
+    int newest = blocks.size() - 1;
+    if (from > newest || last - blocks.time(from) < LONGEST_WATCH_S) {
+      return from;
+    }
+    double begin = Math.ceil((last - LONGEST_WATCH_S) / SHORTENED_S) * SHORTENED_S;
+    int at = from;
+    while (at < newest && blocks.time(at) < begin) {
+      at++;
+    }
+    return at;
+  }
+
+  private boolean rests(Opinion opinion) {
+    boolean sure = opinion.wrong() < ACCEPTED && opinion.doubtful() < DOUBTED;
+    return sure && opinion.reading() < MOST_NOISE && !marks.speakAgainst();
+  }
+
+  /** The newest half of the watch must not speak against the whole: a jump may hide a drift. */
+  private boolean confirmed(int from, Opinion opinion) {
+    int half = Math.min(from + (blocks.size() - from) / 2, blocks.size() - LEAST_BLOCKS);
+    second.clear();
+    Opinion newer = second.judge(blocks, half, Settling.NONE, frame(), opinion.recorded());
+    return newer.wrong() < CONTRADICTED && newer.doubtful() < CONTRADICTING_DOUBT;
   }
 
   /** Blocks until it is worth looking again: the farther from acceptable, the more. */
-  private static int patience(Judge.Opinion opinion) {
+  private int patience(Opinion opinion) {
     double far = Math.log10(Math.max(opinion.wrong(), ACCEPTED) / ACCEPTED);
-    return 1 + (int) far;
+    double longer = Math.min(4, (last - rested) / 16);
+    return 1 + (int) (far / 2) + (int) longer;
   }
 
   private boolean longEnough(int from) {
@@ -177,44 +210,46 @@ public final class StabilityDetector {
   }
 
   private Verdict glimpse() {
-    boolean calm = glance.calm(tolerance());
-    Reading newest = Objects.requireNonNull(recent.peekLast());
-    if (verdict instanceof Verdict.Provisional p) {
-      double held =
-          (Objects.requireNonNull(p.mass()).nanograms() - anchor) / (double) resolution.nanograms();
-      return glance.holds(held, tolerance()) ? p : new Verdict.Settling();
+    if (moving != null) {
+      return moving;
     }
-    boolean restless = verdict instanceof Verdict.Drifting || verdict instanceof Verdict.TakingUp;
-    if (calm && !restless && !(verdict instanceof Verdict.Stable)) {
+    if (verdict instanceof Verdict.Provisional p) {
+      boolean holds = glance.holds(evidence.divisions(p.mass()), tolerance());
+      return holds ? p : new Verdict.Settling();
+    }
+    boolean calm = glance.calm(tolerance());
+    if (calm && !(verdict instanceof Verdict.Stable)) {
+      Reading newest = evidence.newest();
       return new Verdict.Provisional(Objects.requireNonNull(newest.mass()), newest.digits());
     }
-    return calm || restless ? verdict : new Verdict.Settling();
+    return calm ? verdict : new Verdict.Settling();
   }
 
-  private Verdict moving(Judge.Opinion opinion, double gain) {
+  private Verdict moving(Opinion opinion, double gain) {
     double rate = opinion.slope() * divisionMg() * 60;
-    boolean upwards = opinion.slope() > 3 * opinion.slopeError() && opinion.uptake() > 0.1;
-    if (!upwards) {
+    boolean upwards = opinion.slope() > 3 * opinion.slopeError();
+    if (!upwards || opinion.uptake() < UPTAKE_LIKELY) {
       return new Verdict.Drifting(rate);
     }
-    double exit = anchor / 1e6 + opinion.mean() * divisionMg() - gain;
+    double exit = evidence.milligrams(opinion.recorded()) - gain;
     boolean allowed = gain <= settings.moistureAllowance().milligrams();
     return new Verdict.TakingUp(rate, gain, allowed, exit);
   }
 
   /** Rate times time out of the desiccator where a gain shows at all. */
-  private double gainMg(Judge.Opinion opinion) {
+  private double gainMg(Opinion opinion) {
     boolean shows = opinion.slope() > 2.5 * opinion.slopeError();
-    return shows ? opinion.slope() * divisionMg() * (last - outAt()) : 0;
+    boolean possible = shows && opinion.uptake() > UPTAKE_POSSIBLE;
+    return possible ? opinion.slope() * divisionMg() * (last - outAt()) : 0;
   }
 
-  private Shape.Moments moments() {
-    double out = outSince == Long.MIN_VALUE ? -UNTOLD_S : outAt();
-    return new Shape.Moments(out, 0, blocks.time(blocks.size() - 1));
+  private Frame frame() {
+    boolean told = outSince != Long.MIN_VALUE;
+    return new Frame(tolerance(), divisionMg(), told ? outAt() : Double.NaN);
   }
 
   private double outAt() {
-    return outSince == Long.MIN_VALUE ? 0 : Math.min(0, (outSince - origin) / 1e9);
+    return outSince == Long.MIN_VALUE ? 0 : Math.min(0, evidence.seconds(outSince));
   }
 
   private double tolerance() {
@@ -225,42 +260,21 @@ public final class StabilityDetector {
     return resolution.nanograms() / 1e6;
   }
 
-  private StableMass stable(Judge.Opinion opinion, double gain) {
-    List<Reading> evidence = evidence(opinion.from());
-    Reading shown = nearest(evidence, opinion.mean());
-    return new StableMass(
-        Objects.requireNonNull(shown.mass()),
-        shown.digits(),
-        shown.unit(),
-        new Mass(resolution.nanograms()),
-        opinion.meanError() * divisionMg(),
-        opinion.slope() * divisionMg() * 60,
-        gain,
-        evidence);
-  }
-
-  private List<Reading> evidence(double from) {
-    List<Reading> out = new ArrayList<>();
-    for (Reading r : recent) {
-      if ((r.nanos() - origin) / 1e9 >= from - Blocks.SPAN_S) {
-        out.add(r);
-      }
-    }
-    return out;
-  }
-
-  /** The value shown that stands nearest to the mean; the newest of equals. */
-  private Reading nearest(List<Reading> evidence, double mean) {
-    @Nullable Reading best = null;
-    double off = Double.POSITIVE_INFINITY;
-    for (Reading r : evidence) {
-      double x =
-          (Objects.requireNonNull(r.mass()).nanograms() - anchor) / (double) resolution.nanograms();
-      if (Math.abs(x - mean) <= off) {
-        off = Math.abs(x - mean);
-        best = r;
-      }
-    }
-    return Objects.requireNonNull(best);
+  /** The verdict, or null where the value to be recorded was never shown: wait until it is. */
+  private Verdict.@Nullable Stable stable(Opinion opinion, double gain) {
+    List<Reading> accepted = evidence.since(blocks.time(opinion.from()) - Blocks.SPAN_S);
+    Reading shown = evidence.showing(accepted, opinion.recorded());
+    return shown == null
+        ? null
+        : new Verdict.Stable(
+            new StableMass(
+                Objects.requireNonNull(shown.mass()),
+                shown.digits(),
+                shown.unit(),
+                new Mass(resolution.nanograms()),
+                opinion.meanError() * divisionMg(),
+                opinion.slope() * divisionMg() * 60,
+                gain,
+                accepted));
   }
 }

@@ -34,6 +34,8 @@ final class OurPan implements Watcher {
       for (PanEvent event : pan.accept(reading(s, i))) {
         if (event instanceof PanEvent.Provisional) {
           provisional = s.time()[i];
+        } else if (event instanceof PanEvent.Withdrawn) {
+          provisional = Double.POSITIVE_INFINITY;
         } else if (event instanceof PanEvent.Accepted a) {
           double recorded = a.stable().mass().milligrams() / s.placement().divisionMg();
           double shown = Math.min(provisional, s.time()[i]);

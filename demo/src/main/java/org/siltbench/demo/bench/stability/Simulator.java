@@ -18,6 +18,7 @@ final class Simulator {
   private final ZigguratSampler.NormalizedGaussian gauss;
   private final double[] time;
   private final double[] carrier;
+  private final double[] lag;
   private final double[] noise;
 
   private Simulator(Placement p) {
@@ -27,6 +28,7 @@ final class Simulator {
     int n = (int) ((EMPTY_S + LENGTH_S) * p.output().rate());
     time = new double[n];
     carrier = new double[n];
+    lag = new double[n];
     noise = new double[n];
   }
 
@@ -39,12 +41,13 @@ final class Simulator {
     carry();
     disturb();
     average(carrier);
+    average(lag);
     average(noise);
     int touch = firstAtOrAfter(0);
     double truth = p.load();
     double sigma = sigma(touch);
     double tolerance = Math.max(Math.max(1, 2 * sigma), 0.1 / p.divisionMg());
-    Truths truths = new Truths(p, time, carrier, truth, tolerance, touch, sigma);
+    Truths truths = new Truths(p, time, carrier, lag, truth, tolerance, touch, sigma);
     double oracle = truths.oracle();
     long[] shown = show();
     return new Stream(
@@ -94,6 +97,7 @@ final class Simulator {
       }
       double dt = i == 0 ? 0 : time[i] - time[i - 1];
       zero += p.noise().zeroWalk() * Math.sqrt(dt) * (time[i] < 0 ? 0 : gauss.sample());
+      lag[i] = outer - p.load();
       carrier[i] = outer + zero + (time[i] < 0 ? 0 : p.slow().at(time[i]));
     }
   }

@@ -13,6 +13,7 @@ final class Truths {
   private final Placement p;
   private final double[] time;
   private final double[] carrier;
+  private final double[] lag;
   private final double truth;
   private final double tolerance;
   private final int touch;
@@ -22,6 +23,7 @@ final class Truths {
       Placement p,
       double[] time,
       double[] carrier,
+      double[] lag,
       double truth,
       double tolerance,
       int touch,
@@ -29,6 +31,7 @@ final class Truths {
     this.p = p;
     this.time = time;
     this.carrier = carrier;
+    this.lag = lag;
     this.truth = truth;
     this.tolerance = tolerance;
     this.touch = touch;
@@ -97,8 +100,7 @@ final class Truths {
   private int settled() {
     int since = -1;
     for (int i = touch; i < time.length; i++) {
-      double lag = carrier[i] - truth - p.slow().at(time[i]);
-      boolean small = Math.abs(lag) <= SETTLED * tolerance + SETTLED;
+      boolean small = Math.abs(lag[i]) <= SETTLED * tolerance + SETTLED;
       since = small ? (since < 0 ? i : since) : -1;
       if (since >= 0 && time[i] - time[since] >= SETTLED_S) {
         return since;

@@ -1,0 +1,137 @@
+package org.siltbench.balance.stable;
+
+import java.util.Arrays;
+
+/**
+ * Takes one kind of noise out of a series of blocks, and out of every shape along with it, so that
+ * what is left is white and least squares are right: the innovations of a Kalman filter. Keeps the
+ * sums that any fit of rest, a settling tail and one shape asks for.
+ */
+final class KindFilter {
+
+  /** Columns before the shapes: 1, the value, two tails. */
+  static final int FIXED = 4;
+
+  final Kind kind;
+  private final int shapes;
+  private final double[] first;
+  private final double[] second;
+  private final double[] white;
+  private double p11;
+  private double p12;
+  private double p22;
+
+  /** Sum of log innovation variances. */
+  double logs;
+
+  int n;
+
+  /** Products of the fixed columns. */
+  final double[][] fixed = new double[FIXED][FIXED];
+
+  /** Products of each fixed column with each shape, and of each shape with itself. */
+  final double[][] mixed;
+
+  final double[] squares;
+
+  KindFilter(Kind kind, int shapes) {
+    this.kind = kind;
+    this.shapes = shapes;
+    first = new double[shapes + FIXED];
+    second = new double[shapes + FIXED];
+    white = new double[shapes + FIXED];
+    mixed = new double[FIXED][shapes];
+    squares = new double[shapes];
+    clear();
+  }
+
+  void clear() {
+    Arrays.fill(first, 0);
+    Arrays.fill(second, 0);
+    Arrays.fill(squares, 0);
+    for (int i = 0; i < FIXED; i++) {
+      Arrays.fill(fixed[i], 0);
+      Arrays.fill(mixed[i], 0);
+    }
+    p11 = kind.share();
+    p12 = 0;
+    p22 = kind.share();
+    logs = 0;
+    n = 0;
+  }
+
+  /**
+   * Takes a block.
+   *
+   * @param column 1, the value, two tails, then each shape
+   * @param sinceLast seconds since the block before
+   * @param coarse how much larger the white variance of this block is than of the usual one
+   */
+  void add(double[] column, double sinceLast, double coarse) {
+    boolean slow = kind.share() > 0;
+    if (slow && n > 0) {
+      predict(sinceLast);
+    }
+    double variance = (1 - kind.share()) * coarse + p11;
+    whiten(column, 1 / Math.sqrt(variance), p11 / variance, p12 / variance);
+    p22 -= p12 / variance * p12;
+    p12 -= p11 / variance * p12;
+    p11 -= p11 / variance * p11;
+    logs += Math.log(variance);
+    n++;
+    sum();
+  }
+
+  private void whiten(double[] column, double root, double gain, double otherGain) {
+    for (int c = 0; c < white.length; c++) {
+      double innovation = column[c] - first[c];
+      white[c] = innovation * root;
+      first[c] += gain * innovation;
+      second[c] += otherGain * innovation;
+    }
+  }
+
+  private void predict(double dt) {
+    double keep = Math.exp(-dt / kind.memory());
+    if (kind.hertz() == 0) {
+      for (int c = 0; c < first.length; c++) {
+        first[c] *= keep;
+      }
+      p11 = keep * keep * p11 + kind.share() * (1 - keep * keep);
+    } else {
+      double angle = 2 * Math.PI * kind.hertz() * dt;
+      swing(keep, Math.cos(angle), Math.sin(angle));
+    }
+  }
+
+  private void swing(double keep, double cos, double sin) {
+    for (int c = 0; c < first.length; c++) {
+      double u = first[c];
+      first[c] = keep * (cos * u - sin * second[c]);
+      second[c] = keep * (sin * u + cos * second[c]);
+    }
+    double fresh = kind.share() * (1 - keep * keep);
+    double q11 = cos * cos * p11 - 2 * sin * cos * p12 + sin * sin * p22;
+    double q12 = sin * cos * (p11 - p22) + (cos * cos - sin * sin) * p12;
+    double q22 = sin * sin * p11 + 2 * sin * cos * p12 + cos * cos * p22;
+    p11 = keep * keep * q11 + fresh;
+    p12 = keep * keep * q12;
+    p22 = keep * keep * q22 + fresh;
+  }
+
+  private void sum() {
+    for (int i = 0; i < FIXED; i++) {
+      for (int j = i; j < FIXED; j++) {
+        fixed[i][j] += white[i] * white[j];
+      }
+      double w = white[i];
+      double[] row = mixed[i];
+      for (int s = 0; s < shapes; s++) {
+        row[s] += w * white[s + FIXED];
+      }
+    }
+    for (int s = 0; s < shapes; s++) {
+      squares[s] += white[s + FIXED] * white[s + FIXED];
+    }
+  }
+}

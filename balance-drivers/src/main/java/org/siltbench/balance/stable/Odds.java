@@ -1,0 +1,232 @@
+package org.siltbench.balance.stable;
+
+/**
+ * Sums over kinds of noise and courses how likely one value is off the truth by more than the
+ * tolerance: prior x likelihood x the width the readings leave to a course's size.
+ */
+final class Odds {
+
+  private static final double STATISTICAL = 1.95;
+  private static final double STATISTICAL_SLOW = 1.85;
+  private static final double DETECTABLE = 2.6;
+  private static final double DETECTABLE_SWINGING = 1.5;
+  private static final double LATEST_S = 120;
+  private static final double WATCH_S = 15;
+  private static final double NOTHING = -17;
+  private static final double LOG_RANGE = 3.8;
+  private static final double MOISTURE = 0.33;
+  private static final double LINE_SHARE = 0.25;
+  private static final double CREEPING = 0.33;
+  private static final double USUAL_CREEP = 0.9;
+  private static final double BENIGN = 0.01;
+  private static final double[] BENIGN_PART = {0.3, 0.5};
+  private static final double[] BENIGN_WIDTH = {0.74, 0.36};
+  private static final double SURE = 9;
+
+  private final Frame frame;
+  private final double recorded;
+  private final double top;
+  private double total;
+  private double bad;
+  private double doubt;
+  private double uptake;
+
+  // Of the hypothesis in hand.
+  private Fits f;
+  private int k;
+  private int s;
+  private double tolerance;
+  private double likelihood;
+
+  Odds(Frame frame, double recorded, Fits fits, double top) {
+    this.frame = frame;
+    this.recorded = recorded;
+    this.top = top;
+    this.f = fits;
+  }
+
+  double total() {
+    return total;
+  }
+
+  /** Probability of a wrong value that a watch can tell from rest. */
+  double wrong() {
+    return bad / total;
+  }
+
+  double doubtful() {
+    return doubt / total;
+  }
+
+  double uptake() {
+    return uptake / total;
+  }
+
+  /** What weighed in since the total stood there cannot be believed. */
+  void mistrust(double before) {
+    bad += total - before;
+  }
+
+  void rest(Fits fits, int kind) {
+    f = fits;
+    k = kind;
+    tolerance();
+    double w = Math.exp(f.logRest[k] - top);
+    double off = recorded - f.level[k];
+    double se = Math.sqrt(f.levelVariance[k]);
+    double p = w * (above((tolerance - off) / se) + above((tolerance + off) / se));
+    total += w;
+    bad += p;
+    doubt += p;
+  }
+
+  private void tolerance() {
+    double times = Kind.ALL.get(k).wanders() ? STATISTICAL_SLOW : STATISTICAL;
+    tolerance = Math.max(frame.tolerance(), Math.max(1, times * f.noise[k]));
+  }
+
+  void shape(Fits fits, int kind, int index) {
+    f = fits;
+    k = kind;
+    s = index;
+    if (f.logShape[k][s] - top < NOTHING) {
+      return;
+    }
+    tolerance();
+    likelihood = Math.exp(f.logShape[k][s] - top);
+    Shape shape = f.shapes.get(s);
+    if (shape instanceof Shape.Decay decay) {
+      decay(decay);
+      moisture(decay);
+    } else if (shape instanceof Shape.Creep) {
+      creep();
+    } else {
+      line();
+    }
+  }
+
+  /** The least drift over 15 s that a watch can tell from none. */
+  private double detectable() {
+    boolean swings = Kind.ALL.get(k).hertz() > 0;
+    return (swings ? DETECTABLE_SWINGING : DETECTABLE) * f.driftError[k];
+  }
+
+  private void decay(Shape.Decay decay) {
+    double drift = decay.growth(WATCH_S);
+    double limit = tolerance;
+    if (tolerance * drift < detectable()) {
+      double later = 1 + decay.growth(Math.max(0, LATEST_S - f.bank.now()));
+      limit = Math.max(tolerance, detectable() / drift * later);
+    }
+    Course course = new Course(f.now[s], 0, limit, Double.POSITIVE_INFINITY);
+    weigh(course, decay.sinking(), decay.rising());
+  }
+
+  private void moisture(Shape.Decay decay) {
+    if (decay.moist() > 0) {
+      double[] outs = frame.outs(f.bank.now());
+      for (double out : outs) {
+        double dry = decay.at(out, f.bank.begin());
+        moisture(f.now[s] - dry, -dry, out, decay.moist() / outs.length);
+      }
+    }
+  }
+
+  private void line() {
+    double[] outs = frame.outs(f.bank.now());
+    for (double out : outs) {
+      moisture(f.bank.now() - out, f.bank.begin() - out, out, LINE_SHARE / outs.length);
+    }
+  }
+
+  private void moisture(double part, double shift, double out, double share) {
+    double span = f.bank.now() - out;
+    double limit = Math.max(tolerance, detectable() / WATCH_S * span);
+    Course course = new Course(part, shift, limit, frame.mostUptake(span));
+    uptake += weigh(course, MOISTURE * share, 0);
+  }
+
+  /** Creep has a usual size, so its prior and its fit are joined. */
+  private void creep() {
+    double prior = USUAL_CREEP * USUAL_CREEP;
+    double seen = f.leftVariance[k][s];
+    double variance = prior * seen / (prior + seen);
+    double a = f.left[k][s] * variance / seen;
+    double far = f.left[k][s] * f.left[k][s] / (prior + seen);
+    double w = CREEPING * Math.sqrt(variance / prior) * likelihood * Math.exp(-far / 2);
+    double m = f.meanShape[k][s];
+    double off = recorded - f.level[k] + a * m;
+    double se = Math.sqrt(f.levelVariance[k] + m * m * variance);
+    total += w;
+    doubt += w * (above((tolerance - off) / se) + above((tolerance + off) / se));
+  }
+
+  /**
+   * How a shape's coefficient makes an error.
+   *
+   * @param part the error now for a coefficient of one
+   * @param shift what must be added to the shape so that it is zero at the truth
+   * @param limit errors below this are not waited for
+   * @param most errors above this do not happen
+   */
+  private record Course(double part, double shift, double limit, double most) {}
+
+  /** Adds one course with its prior weights for errors above and below the truth. */
+  private double weigh(Course c, double above, double below) {
+    double a = f.left[k][s];
+    double variance = f.leftVariance[k][s];
+    double m = f.meanShape[k][s] + c.shift;
+    double off = recorded - f.level[k] + a * m;
+    double se = Math.sqrt(f.levelVariance[k] + m * m * variance);
+    double seNow = Math.sqrt(variance) * Math.abs(c.part);
+    double seen = a * c.part;
+    double size = Math.abs(seen);
+    double width = Math.sqrt(2 * Math.PI) * seNow / LOG_RANGE;
+    double here = Math.max(size, Math.max(0.5, 0.3 * tolerance));
+    double w = likelihood * (seen > 0 ? above : below) * Math.min(1, width / here);
+    w = size > c.most ? w * above((size - c.most) / seNow) : w;
+    total += w;
+    double p = beyond(off, se, c.limit, c.most, above, below);
+    bad += p * likelihood * Math.min(1, width / Math.max(c.limit, 0.7 * size));
+    if (c.limit > tolerance) {
+      p = beyond(off, se, tolerance, c.most, above, below);
+      bad += BENIGN * likelihood * benign(seen, seNow, m / c.part, above, below);
+    }
+    doubt += p * likelihood * Math.min(1, width / Math.max(tolerance, 0.7 * size));
+    return w;
+  }
+
+  private double beyond(
+      double off, double se, double limit, double most, double above, double below) {
+    if (limit > most) {
+      return 0;
+    }
+    double up = above == 0 ? 0 : above * above((limit - off) / se);
+    return below == 0 ? up : up + below * above((limit + off) / se);
+  }
+
+  /**
+   * An error that no watch can tell and that lies within the tolerance does no harm by itself, but
+   * may carry a mean over it that noise has shifted.
+   */
+  private double benign(double seen, double seNow, double lag, double above, double below) {
+    double se = Math.sqrt(f.levelVariance[k]);
+    double sum = 0;
+    for (int i = 0; (1 - BENIGN_PART[1]) * tolerance < SURE * se && i < 2; i++) {
+      double e = BENIGN_PART[i] * tolerance;
+      sum += BENIGN_WIDTH[i] * (above * shifted(e, seen, seNow, lag, se));
+      sum += BENIGN_WIDTH[i] * (below * shifted(-e, seen, seNow, lag, se));
+    }
+    return sum / LOG_RANGE;
+  }
+
+  private double shifted(double e, double seen, double seNow, double lag, double se) {
+    double z = (e - seen) / seNow;
+    double off = recorded - f.level[k] + e * lag;
+    return Math.exp(-z * z / 2) * above((tolerance - Math.signum(e) * off) / se);
+  }
+
+  private double above(double x) {
+    return StudentTail.above(x, f.dof);
+  }
+}
