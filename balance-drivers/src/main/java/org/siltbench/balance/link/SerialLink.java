@@ -5,14 +5,10 @@ import com.fazecast.jSerialComm.SerialPortInvalidPortException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.Timebase;
-import org.siltbench.balance.link.PortIdentity.Listed;
 
 /** A balance on a serial port or a USB adapter; also a pseudo-terminal, by link or by path. */
 public final class SerialLink implements Link {
@@ -22,12 +18,19 @@ public final class SerialLink implements Link {
 
   private final LinkSpec.Serial spec;
   private final Timebase time;
+  private final PortLister ports;
   private @Nullable PortIdentity identity;
+  private boolean twinned;
 
   /** The link a text names, on the given clock. */
   public SerialLink(LinkSpec.Serial spec, Timebase time) {
+    this(spec, time, new SystemPorts());
+  }
+
+  SerialLink(LinkSpec.Serial spec, Timebase time, PortLister ports) {
     this.spec = spec;
     this.time = time;
+    this.ports = ports;
   }
 
   @Override
@@ -49,15 +52,16 @@ public final class SerialLink implements Link {
   public Connection connect() throws IOException {
     String path = path();
     SerialPort port = port(path);
-    Optional<PortIdentity> found = PortIdentity.of(port);
-    if (identity != null && !found.equals(Optional.of(identity))) {
+    String real = realPath(path);
+    PortIdentity found = ports.at(real).orElse(null);
+    if (identity != null && !identity.equals(found)) {
       throw new BalanceException(
           path + " is now another device than before.", "Plug the balance in again.");
     }
-    PortLock lock = PortLock.take(realPath(path), time);
+    PortLock lock = PortLock.take(real, time);
     try {
-      Connection out = new SerialConnection(open(port, path), lock, realPath(path), time);
-      identity = found.orElse(null);
+      Connection out = new SerialConnection(open(port, path), lock, real, time);
+      remember(found);
       return out;
     } catch (IOException | RuntimeException e) {
       lock.close();
@@ -68,16 +72,16 @@ public final class SerialLink implements Link {
   /** The path asked for, or where the same USB adapter has come back. */
   private String path() {
     PortIdentity known = identity;
-    if (known == null) {
-      return spec.port();
-    }
-    return known.among(listed()).orElse(spec.port());
+    return known == null || twinned ? spec.port() : known.among(ports.listed()).orElse(spec.port());
   }
 
-  private static List<Listed> listed() {
-    return Arrays.stream(SerialPort.getCommPorts())
-        .flatMap(p -> PortIdentity.of(p).stream().map(id -> new Listed(p.getSystemPortPath(), id)))
-        .toList();
+  /**
+   * An adapter with a twin beside it (the same maker and product, no serial number) is not looked
+   * for under another name: with its own cable pulled, the twin would pass for its return.
+   */
+  private void remember(@Nullable PortIdentity found) {
+    identity = found;
+    twinned = found != null && found.among(ports.listed()).isEmpty();
   }
 
   private static String realPath(String path) throws IOException {
