@@ -27,7 +27,7 @@ import org.siltbench.station.work.scan.BagScan;
  */
 class HostileInputTest {
 
-  private static final int SOME = 40;
+  private static final int SOME = 25;
   private static final int MANY = 4_000;
 
   @TempDir Path folder;

@@ -15,7 +15,7 @@ final class KilledWriter {
     Random random = new Random();
     long pid = ProcessHandle.current().pid();
     try (OpenLab lab = LabFolder.open(Path.of(args[0]), Bits.setting(pid))) {
-      for (long n = 0; n < Long.MAX_VALUE; n++) {
+      for (long n = 0; !System.out.checkError(); n++) { // ends where nobody reads any more
         String filter = "P" + pid + "-" + n;
         lab.act(view -> List.of(Bits.weighing(filter, "pre", random, 5)));
         System.out.println(filter + ";");
