@@ -28,8 +28,11 @@ public final class Program {
       return help(around.commands());
     }
     Optional<CommandEntry> called = find(words.isEmpty() ? List.of(first) : words);
+    if (called.isPresent() && words.isEmpty()) {
+      return run(called.get().make().get(), new CommonOptions()); // nothing to parse: seen sooner
+    }
     if (called.isPresent()) {
-      int used = words.isEmpty() ? 0 : called.get().path().size();
+      int used = called.get().path().size();
       return run(called.get(), words.subList(used, words.size()));
     }
     return notFound(words);

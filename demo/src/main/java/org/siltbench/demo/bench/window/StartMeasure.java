@@ -22,13 +22,13 @@ public final class StartMeasure {
 
   private final Path root;
   private final Path folder;
-  private final Path lab;
+  private final Path lab; // where a person's own lab is looked for
   private final String display;
 
   private StartMeasure(Path folder, String display) {
     this.root = Path.of(System.getProperty("siltbench.root", "."));
     this.folder = folder;
-    this.lab = folder.resolve("lab");
+    this.lab = folder.resolve(".siltbench");
     this.display = display;
   }
 
@@ -44,6 +44,7 @@ public final class StartMeasure {
     try (Screen screen = Screen.open()) {
       StartMeasure measure = new StartMeasure(folder, screen.display());
       OpenMeasure.lab(measure.lab, weighings);
+      Files.writeString(measure.lab.resolve("window.json"), "{\"balance\":\"practice\"}\n");
       return Json.write(measure.rounds(rounds, weighings));
     } finally {
       OpenMeasure.remove(folder);
@@ -80,13 +81,11 @@ public final class StartMeasure {
   }
 
   private long window() throws IOException, InterruptedException {
-    return timed(
-        "org.siltbench.station.command.Main",
-        List.of("window", "--lab", lab.toString(), "--balance", "practice"));
+    return timed("org.siltbench.station.command.Main", List.of());
   }
 
   private long empty() throws IOException, InterruptedException {
-    return timed(EmptyWindow.class.getName(), List.of("window"));
+    return timed(EmptyWindow.class.getName(), List.of());
   }
 
   /** From just before the process starts to the moment it noted. */
@@ -101,7 +100,10 @@ public final class StartMeasure {
     ProcessBuilder builder = new ProcessBuilder(command);
     builder.environment().put("DISPLAY", display);
     builder.environment().put("SILTBENCH_MAIN", main);
-    builder.environment().put("SILTBENCH_JAVA_OPTIONS", "-Dsiltbench.window.once=" + note);
+    builder
+        .environment()
+        .put(
+            "SILTBENCH_JAVA_OPTIONS", "-Duser.home=" + folder + " -Dsiltbench.window.once=" + note);
     builder.redirectOutput(ProcessBuilder.Redirect.DISCARD);
     builder.redirectError(ProcessBuilder.Redirect.INHERIT);
     long start = System.currentTimeMillis();

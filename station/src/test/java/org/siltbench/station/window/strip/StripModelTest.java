@@ -37,8 +37,7 @@ class StripModelTest {
 
       strip.undo(bench.desk(), "Taken back at the bench.");
       assertEquals(Optional.empty(), strip.last().get());
-      assertTrue(
-          Filters.require(bench.desk().lab().register(), id).preMass().isEmpty());
+      assertTrue(Filters.require(bench.desk().lab().register(), id).preMass().isEmpty());
       List<String> kinds =
           LedgerFacts.of(bench.desk().lab(), "weighing", "corrected").stream()
               .map(fact -> fact.substring(0, fact.indexOf(' ')))
