@@ -23,6 +23,7 @@ import org.siltbench.station.bench.Bench;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.life.BalanceState.Check;
 import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.Progress;
 import org.siltbench.station.work.chart.PngChart;
 import org.siltbench.station.work.chart.SvgChart;
 import org.siltbench.station.work.check.CheckChart;
@@ -39,8 +40,10 @@ public final class ResultFiles {
   private final BatchResults results;
   private final Path folder;
   private final List<Path> written = new ArrayList<>();
+  private final Progress progress;
 
-  private ResultFiles(Bench bench, BatchResults results, Path folder) {
+  private ResultFiles(Bench bench, BatchResults results, Path folder, Progress progress) {
+    this.progress = progress;
     this.bench = bench;
     this.results = results;
     this.folder = folder;
@@ -58,7 +61,22 @@ public final class ResultFiles {
    */
   public static List<Path> write(
       Bench bench, BatchResults results, Path folder, String client, boolean compared) {
-    ResultFiles files = new ResultFiles(bench, results, folder);
+    return write(bench, results, folder, client, compared, Progress.UNWATCHED);
+  }
+
+  /**
+   * The same, watched. Stopped between two steps, it leaves the files written so far.
+   *
+   * @throws Problem.Refused if it was stopped
+   */
+  public static List<Path> write(
+      Bench bench,
+      BatchResults results,
+      Path folder,
+      String client,
+      boolean compared,
+      Progress progress) {
+    ResultFiles files = new ResultFiles(bench, results, folder, progress);
     makeFolder(folder);
     files.writeAll(client, compared);
     return List.copyOf(files.written);
@@ -66,7 +84,7 @@ public final class ResultFiles {
 
   /** Writes the report alone, named by its number; a draft is named so. */
   public static Path report(Bench bench, BatchResults results, Path folder, String client) {
-    ResultFiles files = new ResultFiles(bench, results, folder);
+    ResultFiles files = new ResultFiles(bench, results, folder, Progress.UNWATCHED);
     makeFolder(folder);
     List<String> released = results.batch().releases();
     String name = released.isEmpty() ? "draft" : released.get(released.size() - 1);
@@ -98,18 +116,30 @@ public final class ResultFiles {
   private void writeAll(String client, boolean compared) {
     CheckCover checks = new CheckCover(bench.register(), bench.clock().getZone());
     Trace trace = new Trace(bench.register(), checks, results);
+    step(0, "tables");
     tables(trace);
     bytes("results.json", json(ResultTable.document(results)));
     bytes("method.txt", results.method().text().getBytes(StandardCharsets.UTF_8));
     ControlChart control = control(trace, checks);
     bytes("explanations.txt", explanations().getBytes(StandardCharsets.UTF_8));
+    step(1, "report");
     report("report.pdf", client, control, compared);
+    step(2, "pictures");
     TimeChart time = Charts.concentration(results);
     if (time != null) {
       picture("concentration", time.title(), ChartLayout.of(time, WIDTH, HEIGHT));
     }
     if (control != null) {
       picture("checks", control.title(), ChartLayout.of(control, WIDTH, HEIGHT));
+    }
+  }
+
+  private void step(int done, String what) {
+    if (!progress.goesOn(what, done, 3)) {
+      throw new Problem.Refused(
+          "Stopped before the " + what + ".",
+          written.size() + " files are written; the ledger is not touched by this.",
+          "Run it again for all of them.");
     }
   }
 

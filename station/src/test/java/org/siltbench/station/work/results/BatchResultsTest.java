@@ -395,6 +395,27 @@ class BatchResultsTest {
   }
 
   @Test
+  void writing_the_files_can_be_watched_and_stopped_between_two_steps() {
+    Path out = folder.resolve("stopped");
+    List<String> steps = new ArrayList<>();
+    Problem.Refused stopped =
+        assertThrows(
+            Problem.Refused.class,
+            () ->
+                ResultFiles.write(
+                    lab.bench(),
+                    results(),
+                    out,
+                    "",
+                    false,
+                    (what, done, of) -> steps.add(what) && done < 1));
+    assertEquals(List.of("tables", "report"), steps);
+    assertTrue(stopped.safe().contains("files are written"), stopped.safe());
+    assertTrue(Files.exists(out.resolve("results.csv")));
+    assertFalse(Files.exists(out.resolve("report.pdf")));
+  }
+
+  @Test
   void a_weighing_before_it_had_cooled_is_flagged() {
     lab.clock().advance(Duration.ofMinutes(5));
     lab.write(
