@@ -16,6 +16,11 @@ import org.siltbench.calc.uncertainty.Part;
 public final class Concentration {
 
   private static final Cause[] CAUSES = Cause.values();
+
+  /** Masses stand first in the list of causes, then volumes: where each of them ends. */
+  private static final int MASSES = Cause.VOLUME.place();
+
+  private static final int VOLUMES = Cause.SUBSAMPLING.place();
   private static final double ML_PER_L = 1000;
   private static final int COMPARED_DIGITS = 1;
 
@@ -40,17 +45,16 @@ public final class Concentration {
     this.litres = litres;
     this.parts = parts;
     double mg = 0;
+    for (int i = 0; i < MASSES; i++) {
+      mg += parts[i] * parts[i];
+    }
     double ml = 0;
+    for (int i = MASSES; i < VOLUMES; i++) {
+      ml += parts[i] * parts[i];
+    }
     double rest = 0;
-    for (int i = 0; i < CAUSES.length; i++) {
-      double square = parts[i] * parts[i];
-      if (CAUSES[i].isMass()) {
-        mg += square;
-      } else if (CAUSES[i].isVolume()) {
-        ml += square;
-      } else {
-        rest += square;
-      }
+    for (int i = VOLUMES; i < parts.length; i++) {
+      rest += parts[i] * parts[i];
     }
     this.massVariance = mg;
     this.volumeVariance = ml;
@@ -188,12 +192,14 @@ public final class Concentration {
     }
     double[] variances = new double[count];
     double[] dofs = new double[count];
+    double perMg = 1 / litres;
+    double perMl = value / litres / ML_PER_L;
     int at = 0;
-    for (int i = 0; i < CAUSES.length; i++) {
+    for (int i = 0; i < parts.length; i++) {
       if (parts[i] > 0) {
-        double effect = sensitivity(CAUSES[i], value, litres) * parts[i];
+        double effect = (i < MASSES ? perMg : i < VOLUMES ? perMl : 1) * parts[i];
         variances[at] = effect * effect;
-        dofs[at++] = propagator.dof(CAUSES[i]);
+        dofs[at++] = propagator.dof(i);
       }
     }
     return Budget.ofIndependent(value, "mg/L", variances, dofs, this::written);

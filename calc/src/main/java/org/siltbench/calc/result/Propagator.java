@@ -60,6 +60,11 @@ final class Propagator {
     return dofs[cause.place()];
   }
 
+  /** Degrees of freedom of the cause at a place. */
+  double dof(int place) {
+    return dofs[place];
+  }
+
   /** The concentration of a sample whose volume is known and above zero. */
   Concentration concentration(SampleSums sums) {
     double litres = sums.litres();
@@ -122,7 +127,7 @@ final class Propagator {
     }
     double fourths = 0;
     for (int i = 0; i < dofs.length; i++) {
-      if (!Double.isInfinite(dofs[i])) {
+      if (dofs[i] < Double.POSITIVE_INFINITY && u[i] > 0) {
         double part = Concentration.sensitivity(CAUSES[i], value, litres) * u[i];
         fourths += part * part * part * part / dofs[i];
       }

@@ -78,8 +78,8 @@ public final class Row {
 
   /** True if every cell is blank. */
   public boolean blank() {
-    for (String cell : cells) {
-      if (!cell.isBlank()) {
+    for (int i = 0; i < cells.size(); i++) {
+      if (!cells.get(i).isBlank()) {
         return false;
       }
     }
