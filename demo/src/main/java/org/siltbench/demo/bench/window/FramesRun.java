@@ -59,6 +59,7 @@ public final class FramesRun {
     Setting setting = new Setting("AB", clock, new SecureRandom(), new LifeSubjects(), note -> {});
     try (OpenLab lab = LabFolder.create(folder, "frames", true, setting)) {
       new NewBatch("frames", "L", "epa-160.2", 400, Map.of(), 0).record(lab, MethodBook.of(folder));
+      Platform.startup(() -> {});
       ExecutorService threads = Executors.newCachedThreadPool();
       Assembly assembly =
           new Assembly(
@@ -74,7 +75,7 @@ public final class FramesRun {
                   Platform::runLater,
                   cue -> recorded.addAndGet(cue == Cue.RECORDED ? 1 : 0),
                   Locale.ENGLISH));
-      Platform.startup(() -> show(assembly));
+      Platform.runLater(() -> show(assembly));
       TimeUnit.SECONDS.sleep(20); // start-up is another measure
       Platform.runLater(this::watch);
       TimeUnit.MINUTES.sleep(minutes);
