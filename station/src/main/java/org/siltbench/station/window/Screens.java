@@ -2,6 +2,8 @@ package org.siltbench.station.window;
 
 import java.util.List;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import org.siltbench.station.window.check.CheckScreen;
 import org.siltbench.station.window.connect.ConnectScreen;
 import org.siltbench.station.window.drying.DryingScreen;
@@ -12,6 +14,7 @@ import org.siltbench.station.window.preweigh.PreWeighScreen;
 import org.siltbench.station.window.quality.QualityScreen;
 import org.siltbench.station.window.receipt.ReceiptScreen;
 import org.siltbench.station.window.results.ResultsScreen;
+import org.siltbench.station.window.settings.SettingsScreen;
 import org.siltbench.station.window.shell.ScreenEntry;
 import org.siltbench.station.window.today.TodayScreen;
 
@@ -32,6 +35,10 @@ final class Screens {
         ScreenEntry.on(KeyCode.F9, "results", ResultsScreen::new),
         ScreenEntry.on(KeyCode.F10, "log", LogScreen::new),
         ScreenEntry.on(KeyCode.F11, "quality", QualityScreen::new),
+        new ScreenEntry(
+            "settings",
+            new KeyCodeCombination(KeyCode.COMMA, KeyCombination.SHORTCUT_DOWN),
+            SettingsScreen::new),
         ScreenEntry.hidden("connect", ConnectScreen::new));
   }
 }

@@ -1,25 +1,18 @@
 package org.siltbench.station.command.paper;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
-import org.siltbench.labels.Imprint;
-import org.siltbench.labels.PaperProblem;
-import org.siltbench.labels.Papers;
 import org.siltbench.labels.media.Calibration;
 import org.siltbench.labels.media.Media;
-import org.siltbench.labels.media.MediaCatalog;
 import org.siltbench.labels.media.MediaText;
 import org.siltbench.labels.media.Ruler;
 import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
-import org.siltbench.station.work.paper.PaperFile;
+import org.siltbench.station.work.label.RulerTest;
 import picocli.CommandLine.Option;
 
 /** {@code ruler}: makes a printer true on one kind of label stock. */
@@ -53,47 +46,38 @@ final class RulerCommand implements Task {
 
   @Override
   public int run(Session session) {
-    try {
-      Media stock = MediaCatalog.find(media);
-      Path page = out;
-      List<Double> found = measured;
-      if (page != null && found == null) {
-        draw(session, stock, page);
-      } else if (page == null && found != null) {
-        tell(session, stock.withCalibration(Ruler.of(stock).calibration(found)));
-      } else {
-        throw new Problem.WrongUse(
-            "First the page, then what you measured.",
-            "Give --out F.pdf, print it, then give --measured and four lengths.");
-      }
-      return 0;
-    } catch (PaperProblem e) {
-      throw PaperFile.problem(e);
-    } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(String.valueOf(e.getMessage()) + ".", "Measure once more.");
+    RulerTest test = RulerTest.of(media);
+    Path page = out;
+    List<Double> found = measured;
+    if (page != null && found == null) {
+      draw(session, test, page);
+    } else if (page == null && found != null) {
+      tell(session, test.madeTrue(found));
+    } else {
+      throw new Problem.WrongUse(
+          "First the page, then what you measured.",
+          "Give --out F.pdf, print it, then give --measured and four lengths.");
     }
+    return 0;
   }
 
-  private void draw(Session session, Media stock, Path page) {
-    OffsetDateTime now = OffsetDateTime.now(session.clock()).truncatedTo(ChronoUnit.SECONDS);
-    Imprint imprint = new Imprint("", "", null, 0, now, false, Imprint.PageSize.A4);
-    PaperFile.write(page, to -> Papers.rulerPage(stock, dpi, imprint, to));
-    Ruler ruler = Ruler.of(stock);
+  private void draw(Session session, RulerTest test, Path page) {
+    test.draw(page, dpi, session.clock());
+    List<String> lengths = test.expected();
     session.fact("Print " + page + " at 100 % and measure:");
-    session.fact("ruler across, should be " + Ruler.text(ruler.across()) + " mm");
-    session.fact("ruler down, should be " + Ruler.text(ruler.down()) + " mm");
-    session.fact("corner from the left, should be " + Ruler.text(ruler.left()) + " mm");
-    session.fact("corner from the top, should be " + Ruler.text(ruler.top()) + " mm");
-    session.document(Map.of("media", stock.name(), "out", page.toString()));
+    session.fact("ruler across, should be " + lengths.get(0) + " mm");
+    session.fact("ruler down, should be " + lengths.get(1) + " mm");
+    session.fact("corner from the left, should be " + lengths.get(2) + " mm");
+    session.fact("corner from the top, should be " + lengths.get(3) + " mm");
+    session.document(Map.of("media", test.stock().name(), "out", page.toString()));
   }
 
   private void tell(Session session, Media stock) {
-    String text = MediaText.write(stock);
     Path file = save;
     if (file == null) {
-      text.lines().forEach(session::fact);
+      MediaText.write(stock).lines().forEach(session::fact);
     } else {
-      PaperFile.write(file, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+      RulerTest.save(stock, file);
       session.fact(stock.name() + " is now true in " + file);
     }
     Calibration c = stock.calibration();

@@ -1,6 +1,7 @@
 package org.siltbench.station.window.desk;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -48,6 +49,38 @@ public final class SignOn {
           : people.signOn(given, pin);
     } finally {
       Arrays.fill(pin, '\0');
+    }
+  }
+
+  /** Who may work here, by initials; nobody in an open lab. */
+  public List<Person> everybody() {
+    return people.all();
+  }
+
+  /**
+   * Registers a person, or gives a registered one another right, PIN or badge. The PIN is wiped.
+   *
+   * @throws Problem.Refused if whoever is here may not
+   */
+  public void register(String who, Right right, char[] pin, String badge) {
+    try {
+      requireSupervisor();
+      people.put(who, right, pin, badge);
+    } finally {
+      Arrays.fill(pin, '\0');
+    }
+  }
+
+  /** Takes a person off the list; what they recorded stays theirs. */
+  public void remove(String who) {
+    requireSupervisor();
+    people.remove(who);
+  }
+
+  private void requireSupervisor() {
+    if (!people.isOpen() && !door().right().includes(Right.SUPERVISE)) {
+      throw new Problem.Refused(
+          "Only a supervisor may do that.", "Nothing was changed.", "Ask a supervisor.");
     }
   }
 

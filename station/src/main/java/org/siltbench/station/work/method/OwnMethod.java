@@ -1,0 +1,59 @@
+package org.siltbench.station.work.method;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.siltbench.calc.method.Method;
+import org.siltbench.calc.method.MethodException;
+import org.siltbench.station.Problem;
+import org.siltbench.station.work.paper.PaperFile;
+
+/** An own method, begun as a copy of another under a key of its own. */
+public final class OwnMethod {
+
+  private OwnMethod() {}
+
+  /**
+   * Writes it into the lab's folder of methods.
+   *
+   * @param text the numbers, with whatever key they had
+   * @return the file
+   */
+  public static Path save(Path labFolder, MethodBook known, String key, String text) {
+    String bare = key.strip();
+    if (!bare.matches("[a-z0-9][a-z0-9.-]{1,39}")) {
+      throw new Problem.WrongUse(
+          "\"" + bare + "\" is no key for a method.",
+          "It has 2 to 40 small letters, digits, dots and dashes.");
+    }
+    if (known.all().stream().anyMatch(method -> method.key().equals(bare))) {
+      throw new Problem.Refused(
+          "There is a method " + bare + " already.", "Nothing was written.", "Take another key.");
+    }
+    String own = text.replaceFirst("(?m)^key\\s*=.*$", "key = " + bare);
+    parse(own);
+    Path folder = labFolder.resolve("methods");
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The folder " + folder + " cannot be made: " + e.getMessage() + '.',
+          "Nothing was written.",
+          "Check the rights of the lab's folder.",
+          e);
+    }
+    Path file = folder.resolve(bare + ".method");
+    PaperFile.write(file, to -> to.write(own.getBytes(StandardCharsets.UTF_8)));
+    return file;
+  }
+
+  private static void parse(String text) {
+    try {
+      Method unused = Method.parse(text);
+    } catch (MethodException e) {
+      throw new Problem.WrongUse(
+          "These numbers make no method:\n" + e.getMessage(), "Correct these lines.");
+    }
+  }
+}
