@@ -24,7 +24,7 @@ final class FixedPointProperties {
         .as((s, a, p, b) -> s + a + p + b);
   }
 
-  @Property(tries = 10_000)
+  @Property(tries = 2_000)
   void reading_is_what_big_decimals_read(
       @ForAll("decimals") String text, @ForAll @IntRange(min = 1, max = 9) int scale) {
     BigDecimal exact;
@@ -42,7 +42,7 @@ final class FixedPointProperties {
     }
   }
 
-  @Property(tries = 10_000)
+  @Property(tries = 2_000)
   void writing_is_what_big_decimals_write(
       @ForAll long value, @ForAll @IntRange(min = 1, max = 18) int scale) {
     for (long each : new long[] {value, value % 1_000_000, value / 1000 * 1000}) {

@@ -65,7 +65,7 @@ final class FiguresProperties {
     return BigDecimal.valueOf(unscaled, scale).doubleValue();
   }
 
-  @Property(tries = 20_000)
+  @Property(tries = 4_000)
   void the_quick_way_says_what_the_rule_says(
       @ForAll("numbers") double value,
       @ForAll @IntRange(min = 1, max = 10) int digits,
@@ -74,13 +74,13 @@ final class FiguresProperties {
     assertEquals(rule(value, digits, 0), ForPeople.value(value, digits, 0));
   }
 
-  @Property(tries = 5_000)
+  @Property(tries = 1_000)
   void the_long_way_says_it_too(
       @ForAll("numbers") double value, @ForAll @IntRange(min = 1, max = 10) int digits) {
     assertEquals(rule(value, digits, 0), Figures.slow(value, digits, Figures.ANY_PLACES));
   }
 
-  @Property(tries = 5_000)
+  @Property(tries = 1_000)
   void the_places_of_a_limit_are_those_of_its_two_figures(@ForAll("numbers") double limit) {
     double size = Math.abs(limit);
     assertEquals(size == 0 ? 0 : limitPlaces(size), size == 0 ? 0 : Figures.places(size));
