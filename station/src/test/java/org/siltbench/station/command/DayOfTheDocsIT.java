@@ -152,7 +152,10 @@ class DayOfTheDocsIT {
 
   @Test
   void theFirstWeighingOfTheReadmeRunsAsItStands() throws Exception {
-    follow(ROOT.resolve("README.md"), "## A first weighing");
+    Path readme = ROOT.resolve("README.md");
+    follow(readme, "## A first weighing");
     assertEquals(3, ids().size());
+    List<String> lines = fence(readme, "## A first weighing");
+    assertTrue(lines.get(2).startsWith("./siltbench preweigh"), "a step more than three");
   }
 }

@@ -41,6 +41,8 @@ final class LearnCommand implements Task {
       description = "how long to listen each time; default: ${DEFAULT-VALUE}")
   private String span = "8s";
 
+  private boolean justFound;
+
   @Override
   public int run(Session session) throws IOException, InterruptedException {
     if (save != null) {
@@ -74,12 +76,16 @@ final class LearnCommand implements Task {
     command.spec = link.toString();
     command.save = name;
     command.yes = true;
+    command.justFound = true;
     return command.run(session);
   }
 
-  private static FormatLesson begin(Session session, LinkSpec link) throws IOException {
+  private FormatLesson begin(Session session, LinkSpec link)
+      throws IOException, InterruptedException {
     Balances balances = new Balances(Timebase.system(), formats(session));
-    return FormatLesson.begin(link, balances::link, text -> show(session, text));
+    return justFound
+        ? FormatLesson.beginAgain(link, balances::link, text -> show(session, text))
+        : FormatLesson.begin(link, balances::link, text -> show(session, text));
   }
 
   private static Path formats(Session session) {

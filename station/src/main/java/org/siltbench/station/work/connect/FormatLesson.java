@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
+import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.format.FormatShelf;
 import org.siltbench.balance.format.LineFormat;
 import org.siltbench.balance.format.LineFormat.Talk;
@@ -32,6 +33,8 @@ public final class FormatLesson implements AutoCloseable {
       List.of(Situation.EMPTY, Situation.LOAD, Situation.MOVING, Situation.OVER);
 
   private static final Duration WHOLE_FILE = Duration.ofDays(1);
+  private static final Duration BETWEEN_TRIES = Duration.ofMillis(100);
+  private static final int MOST_TRIES = 20;
 
   private final LinkSpec spec;
   private final Link link;
@@ -55,11 +58,29 @@ public final class FormatLesson implements AutoCloseable {
    * Connects.
    *
    * @param eye sees the bytes as they come, one character each, on the thread that listens
-   * @throws org.siltbench.balance.BalanceException if it cannot be reached
+   * @throws BalanceException if it cannot be reached
    */
   public static FormatLesson begin(LinkSpec spec, Opener opener, Consumer<String> eye)
       throws IOException {
     return new FormatLesson(spec, opener.link(spec), eye);
+  }
+
+  /**
+   * Connects to a balance that was listened to a moment ago: a port just closed may be away, or
+   * still held, for a moment.
+   *
+   * @throws BalanceException if it cannot be reached for two seconds
+   */
+  public static FormatLesson beginAgain(LinkSpec spec, Opener opener, Consumer<String> eye)
+      throws IOException, InterruptedException {
+    for (int left = MOST_TRIES; left > 1; left--) {
+      try {
+        return begin(spec, opener, eye);
+      } catch (BalanceException notYet) {
+        Thread.sleep(BETWEEN_TRIES.toMillis()); // the last try below tells why
+      }
+    }
+    return begin(spec, opener, eye);
   }
 
   /** True if the lines come from a file: they are taken whole, and nobody has to show anything. */

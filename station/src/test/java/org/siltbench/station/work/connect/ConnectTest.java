@@ -264,6 +264,23 @@ class ConnectTest {
     }
   }
 
+  @Test
+  void aLessonAfterASearchWaitsForAPortThatIsSlowToOpenAgainButNotForEver() throws Exception {
+    int[] away = {3};
+    FormatLesson.Opener opener =
+        spec -> {
+          if (away[0]-- > 0) {
+            throw new BalanceException("There is no port /dev/ttyTWO.", "Check the cable.");
+          }
+          return new Wire((LinkSpec.Serial) spec, "ok,  0.12345 g\r\n", every(100));
+        };
+    FormatLesson.beginAgain(TWO.spec(), opener, text -> {}).close();
+    assertEquals(-1, away[0]);
+    away[0] = Integer.MAX_VALUE;
+    assertThrows(
+        BalanceException.class, () -> FormatLesson.beginAgain(TWO.spec(), opener, text -> {}));
+  }
+
   private static LineFormat assertNotNullFormat(Learned learned) {
     LineFormat format = learned.format();
     assertNotNull(format, learned::toString);
