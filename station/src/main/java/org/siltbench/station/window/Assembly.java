@@ -47,6 +47,7 @@ public final class Assembly implements AutoCloseable {
    * @param printing one thread for the printer
    * @param runs one thread for runs over the pan
    * @param live a thread for the balance and one for a scanner
+   * @param aside a thread for what takes long and touches no ledger
    * @param screen the screen's thread
    * @param sound plays cues
    * @param locale the language
@@ -60,6 +61,7 @@ public final class Assembly implements AutoCloseable {
       Executor printing,
       ExecutorService runs,
       Executor live,
+      Executor aside,
       Executor screen,
       Cues.Sound sound,
       Locale locale) {}
@@ -96,7 +98,7 @@ public final class Assembly implements AutoCloseable {
                     outside.screen(),
                     problem -> notices.show("printer", problem)),
                 new Work(
-                    outside.live(), outside.screen(), problem -> notices.show("aside", problem)),
+                    outside.aside(), outside.screen(), problem -> notices.show("aside", problem)),
                 weighing,
                 new Cues(outside.sound()),
                 outside.locale()));

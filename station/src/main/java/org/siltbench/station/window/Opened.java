@@ -40,6 +40,7 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
                 threads.printing(),
                 threads.runs(),
                 threads.live(),
+                threads.live(),
                 screen,
                 new Tones(
                     threads.sound(), () -> prefs[0].get(Prefs.Name.SOUND).equals("on"), notes),

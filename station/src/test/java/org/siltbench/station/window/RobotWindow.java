@@ -109,6 +109,7 @@ public final class RobotWindow implements AutoCloseable {
                 bench,
                 runs,
                 live,
+                live,
                 Platform::runLater,
                 cue -> {},
                 locale));
@@ -193,7 +194,7 @@ public final class RobotWindow implements AutoCloseable {
   /** Waits until it is so, looking on the screen's thread. */
   public static void await(String what, BooleanSupplier until) {
     long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_S);
-    while (!on(until::getAsBoolean)) {
+    while (!on(() -> holds(until))) {
       if (System.nanoTime() > deadline) {
         throw new AssertionError("never came: " + what);
       }
@@ -201,9 +202,26 @@ public final class RobotWindow implements AutoCloseable {
     }
   }
 
+  /** What looks at a node that is not there yet does not hold yet. */
+  private static boolean holds(BooleanSupplier until) {
+    try {
+      return until.getAsBoolean();
+    } catch (NoNode notYet) {
+      return false;
+    }
+  }
+
+  private static final class NoNode extends AssertionError {
+    private static final long serialVersionUID = 1;
+
+    NoNode(String id) {
+      super("no node " + id);
+    }
+  }
+
   /** A node by its id. */
   public Node node(String id) {
-    return find(id).orElseThrow(() -> new AssertionError("no node " + id));
+    return find(id).orElseThrow(() -> new NoNode(id));
   }
 
   /** Any id: those of texts have dots, which a selector would take for a style class. */

@@ -93,6 +93,7 @@ public final class TestDesk implements AutoCloseable {
                 runs,
                 live,
                 Runnable::run,
+                Runnable::run,
                 heard::add,
                 locale));
     desk().signOn().on(new Person("AB", Right.SUPERVISE));

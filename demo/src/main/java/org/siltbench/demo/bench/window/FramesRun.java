@@ -72,6 +72,7 @@ public final class FramesRun {
                   threads,
                   Executors.newSingleThreadExecutor(),
                   threads,
+                  threads,
                   Platform::runLater,
                   cue -> recorded.addAndGet(cue == Cue.RECORDED ? 1 : 0),
                   Locale.ENGLISH));

@@ -60,8 +60,8 @@ public final class PanWatch implements AutoCloseable {
       listener.accept(new WeighEvent.OnPan(press));
     }
     while (!empty) {
-      for (PanEvent event : step()) {
-        if (event instanceof PanEvent.Accepted unasked) {
+      for (PanEvent said : step()) {
+        if (said instanceof PanEvent.Accepted unasked) {
           tellUnasked(unasked);
         }
       }
@@ -96,8 +96,13 @@ public final class PanWatch implements AutoCloseable {
       if (got != null) {
         return got;
       }
-      for (PanEvent event : step()) {
-        if (event instanceof PanEvent.Accepted unasked) {
+      SourceEvent event = source.next(STEP);
+      got = event instanceof SourceEvent.Ended ? answer.get() : null; // one input may feed both
+      if (got != null) {
+        return got;
+      }
+      for (PanEvent said : step(event)) {
+        if (said instanceof PanEvent.Accepted unasked) {
           tellUnasked(unasked);
         }
       }
@@ -110,7 +115,10 @@ public final class PanWatch implements AutoCloseable {
   }
 
   private List<PanEvent> step() throws InterruptedException {
-    SourceEvent event = source.next(STEP);
+    return step(source.next(STEP));
+  }
+
+  private List<PanEvent> step(SourceEvent event) {
     link.note(event);
     List<PanEvent> said = meaning(event);
     for (PanEvent one : said) {

@@ -32,7 +32,11 @@ class AuditIT {
     try (TestDesk desk = new TestDesk(lab)) {
       ids = desk.batch("Alder Fork storm", "epa-160.2", "sample", "sample");
       desk.write(
-          "balance.described", "balance", "Bench balance 1", "where", "serial:" + folder.resolve("port"));
+          "balance.described",
+          "balance",
+          "Bench balance 1",
+          "where",
+          "serial:" + folder.resolve("port"));
       desk.pre(ids.get(0), "0.12870");
       desk.pre(ids.get(1), "0.12910");
     }
