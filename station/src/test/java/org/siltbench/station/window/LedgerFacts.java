@@ -20,7 +20,8 @@ public final class LedgerFacts {
 
   /**
    * The entries of these kinds in order. IDs become their place in order of first sight; the raw
-   * lines, whose number depends on the moment, are left out.
+   * lines, whose number depends on the moment, are left out, and so are the digits of the standard
+   * uncertainty, which depends on that number.
    */
   public static List<String> of(Path lab, String... kinds) {
     Setting setting =
@@ -38,6 +39,7 @@ public final class LedgerFacts {
             entry -> {
               Map<String, Object> data = new TreeMap<>(entry.data());
               data.remove("raw");
+              data.computeIfPresent("u_g", (name, value) -> "stated");
               if (data.get("filter") instanceof String id) {
                 data.put("filter", names.computeIfAbsent(id, i -> "filter " + names.size()));
               }

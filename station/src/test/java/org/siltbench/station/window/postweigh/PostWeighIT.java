@@ -51,6 +51,7 @@ class PostWeighIT {
   private Dried dried(String name) throws Exception {
     CommandLab lab = new CommandLab(folder.resolve(name), new FastTime(FASTER));
     lab.ok("lab", "new", "--name", name);
+    lab.ok("balance", "describe", "--name", "Bench balance 1", "--balance", balance.spec());
     lab.ok("batch", "new", "--name", "A", "--lot", "L", "--method", "epa-160.2", "--count", "3");
     lab.ok("batch", "list", "--batch", "A", "--json");
     List<String> ids = new ArrayList<>();

@@ -47,6 +47,7 @@ class PreWeighIT {
   private CommandLab lab(String name) {
     CommandLab lab = new CommandLab(folder.resolve(name), new FastTime(FASTER));
     lab.ok("lab", "new", "--name", name);
+    lab.ok("balance", "describe", "--name", "Bench balance 1", "--balance", balance.spec());
     lab.ok("batch", "new", "--name", "B", "--lot", "L", "--method", "epa-160.2", "--count", "2");
     return lab;
   }
