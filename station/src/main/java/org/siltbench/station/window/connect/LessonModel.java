@@ -93,7 +93,7 @@ final class LessonModel {
     usable.set("");
     LinkSpec link = spec;
     aside(
-        () -> FormatLesson.begin(link, links, text -> {}),
+        () -> FormatLesson.beginAgain(link, links, text -> {}),
         begun -> {
           lesson = begun;
           show(FormatLesson.SITUATIONS.get(0));

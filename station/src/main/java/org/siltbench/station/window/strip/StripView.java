@@ -37,6 +37,8 @@ public final class StripView extends HBox {
           Map.entry(State.MOISTURE, new Look(Shape.DROP, Tone.WARN)),
           Map.entry(State.OUT_OF_RANGE, new Look(Shape.TRIANGLE, Tone.BAD)));
 
+  private static final int TWO_LINES = 60;
+
   private final Texts texts;
   private final StackPane mark = new StackPane();
   private final Label word = Controls.whole(Controls.label("strip-state"));
@@ -89,9 +91,14 @@ public final class StripView extends HBox {
     }
     return switch (face.prompt().kind()) {
       case PLACE -> texts.get("place", face.prompt().what());
-      case TAKE_OFF -> face.why().isEmpty() ? texts.get("take.off") : face.why();
+      case TAKE_OFF -> takeOff(face.why());
       case NONE -> why(face);
     };
+  }
+
+  /** There is room for two lines; a longer reason stands whole in the notice below the strip. */
+  private String takeOff(String why) {
+    return why.isEmpty() || why.length() > TWO_LINES ? texts.get("take.off") : why;
   }
 
   private String why(Face face) {
