@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.siltbench.station.command.FastTime;
 import org.siltbench.station.command.weigh.PtyFeed;
 import org.siltbench.station.life.About;
 import org.siltbench.station.life.BalanceState;
@@ -19,6 +20,9 @@ import org.siltbench.station.work.equip.BalanceRecord;
 
 /** The check screen under a robot, on the practice balance, with its pictures. */
 class CheckIT {
+
+  /** The balance's clock runs so many times faster than ours. */
+  private static final int FASTER = 5;
 
   private static final String QUICK = "practice?seed=3&speed=20";
 
@@ -55,8 +59,8 @@ class CheckIT {
 
   @Test
   void a_weight_that_is_off_fails_on_a_real_port_and_what_follows_is_told() throws Exception {
-    PtyFeed balance = new PtyFeed(folder.resolve("port"), 50, "0.00000 g");
-    try (RobotWindow window = RobotWindow.open(folder.resolve("lab"))) {
+    PtyFeed balance = new PtyFeed(folder.resolve("port"), 200 / FASTER, "0.00000 g");
+    try (RobotWindow window = RobotWindow.open(folder.resolve("lab"), new FastTime(FASTER))) {
       RobotWindow.on(
           () -> {
             window.desk().record(() -> named(balance).record(window.desk().lab()), done -> {});
