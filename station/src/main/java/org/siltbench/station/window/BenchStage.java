@@ -41,6 +41,7 @@ public final class BenchStage {
     zoom = Zoom.follow(scene, percent(desk.prefs().get(Prefs.Name.ZOOM)));
     Scans scans = new Scans(desk, shell::scans, shell::ask);
     Wedge.listen(scene, nanos, scans::take);
+    scene.addEventFilter(KeyEvent.ANY, shell::key); // after the scanner, whose Enter is no key
     PictureDrop.take(scene, desk, scans::take);
     assembly.scans(scans::take);
     askWho = () -> shell.ask("");

@@ -49,7 +49,6 @@ public final class Shell extends BorderPane {
             new NoticeBar(desk.notices(), texts),
             signOn));
     setCenter(front);
-    addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     glow.setOnFinished(event -> desk.cues().rest());
     desk.cues().seen().subscribe(this::light);
   }
@@ -83,8 +82,10 @@ public final class Shell extends BorderPane {
     signOn.open(initials);
   }
 
-  private void key(KeyEvent event) {
-    if (handled(event)) {
+  /** Takes the window's own keys from the scene, so that they work while nothing has the focus. */
+  public void key(KeyEvent event) {
+    boolean mine = event.getEventType() == KeyEvent.KEY_PRESSED && !event.isConsumed();
+    if (mine && handled(event)) {
       event.consume();
     }
   }
