@@ -120,6 +120,7 @@ public final class RobotWindow implements AutoCloseable {
           desk().signOn().on(new Person("AB", Right.SUPERVISE));
           return true;
         });
+    await("the keyboard", stage::isFocused); // before that a robot's keys reach nobody
   }
 
   /** Keys of a robot come as slowly as a person's; only {@link #scan} is as fast as a scanner. */
