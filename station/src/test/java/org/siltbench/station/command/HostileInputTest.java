@@ -45,7 +45,7 @@ class HostileInputTest {
     lab.ok("batch", "new", "--name", "B", "--lot", "L", "--method", "epa-160.2", "--count", "6");
   }
 
-  @SuppressWarnings("unchecked")
+  @SuppressWarnings("unchecked") // the shape of the document is a contract
   private List<String> filters() throws Exception {
     lab.ok("batch", "list", "--json");
     List<?> batches = (List<?>) org.siltbench.station.json.Json.read(lab.out().strip());

@@ -313,6 +313,7 @@ public final class RobotWindow implements AutoCloseable {
     runs.shutdownNow();
     live.shutdownNow();
     bench.shutdown();
+    TestDesk.ended(runs, live, bench);
     lab.close();
   }
 }

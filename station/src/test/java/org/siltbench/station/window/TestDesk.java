@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
 import org.siltbench.calc.id.BatchCode;
@@ -161,6 +162,24 @@ public final class TestDesk implements AutoCloseable {
     assembly.close();
     runs.shutdownNow();
     live.shutdownNow();
+    ended(runs, live);
     lab.close();
+  }
+
+  /** Waits for threads that were told to end: none writes once the lab's folder is taken away. */
+  static void ended(ExecutorService... all) {
+    for (ExecutorService threads : all) {
+      ended(threads);
+    }
+  }
+
+  private static void ended(ExecutorService threads) {
+    try {
+      if (!threads.awaitTermination(30, TimeUnit.SECONDS)) {
+        throw new AssertionError("a thread of the bench goes on");
+      }
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
+    }
   }
 }
