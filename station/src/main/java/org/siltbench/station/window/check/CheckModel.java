@@ -56,7 +56,7 @@ final class CheckModel implements Weighing.Listener {
     this.desk = desk;
     this.texts = desk.texts(CheckModel.class);
     this.weight = desk.prefs().get(Prefs.Name.WEIGHT);
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront("check", this::refresh);
   }
 
   ObservableList<String> weights() {

@@ -44,7 +44,7 @@ final class EquipModel {
   EquipModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(EquipModel.class);
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront("check", this::refresh);
   }
 
   ReadOnlyObjectProperty<Known> balance() {

@@ -174,6 +174,20 @@ public final class Desk {
     return changes.getReadOnlyProperty();
   }
 
+  /**
+   * Looks again whenever something was recorded while a screen is in front. A screen behind it need
+   * not: it looks when it comes.
+   */
+  public void changesInFront(String screen, Runnable look) {
+    changes()
+        .subscribe(
+            () -> {
+              if (front().get().equals(screen)) {
+                look.run();
+              }
+            });
+  }
+
   /** Something was recorded. */
   public void changed() {
     changes.set(changes.get() + 1);

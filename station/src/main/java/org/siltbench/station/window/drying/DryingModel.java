@@ -59,7 +59,7 @@ final class DryingModel implements ScanTaker {
     this.moments = new Moments(desk.clock(), desk.locale());
     this.start = new StartModel(desk, this::started);
     this.cycle = new CycleModel(desk, () -> side.set(Side.NONE));
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront("drying", this::refresh);
     desk.seconds().subscribe(this::lookNowAndThen);
   }
 

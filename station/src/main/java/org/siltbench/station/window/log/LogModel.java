@@ -63,7 +63,7 @@ final class LogModel implements ScanTaker {
           filter.set("");
           refresh();
         });
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront(ABOUT, this::refresh);
   }
 
   ObservableList<BatchState> batches() {

@@ -73,7 +73,7 @@ final class PostWeighModel implements Weighing.Listener {
   PostWeighModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(PostWeighModel.class);
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront(ID, this::refresh);
   }
 
   ObservableList<String> batches() {

@@ -44,7 +44,7 @@ final class PrepareModel implements ScanTaker {
     this.papers = new PapersModel(desk, chosen.getReadOnlyProperty());
     this.trip = new TripModel(desk, chosen.getReadOnlyProperty());
     this.audit = new AuditModel(desk, chosen.getReadOnlyProperty());
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront("prepare", this::refresh);
   }
 
   ObservableList<BatchCount> batches() {

@@ -80,7 +80,7 @@ final class PreWeighModel implements Weighing.Listener {
   PreWeighModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(PreWeighModel.class);
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront(ID, this::refresh);
   }
 
   ObservableList<Choice> batches() {

@@ -41,7 +41,7 @@ final class QualityModel {
   QualityModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(QualityModel.class);
-    desk.changes().subscribe(this::lookIfInFront);
+    desk.changesInFront(ID, this::refresh);
   }
 
   ObservableList<BatchState> batches() {
@@ -54,12 +54,6 @@ final class QualityModel {
 
   ReadOnlyObjectProperty<Optional<Readiness>> readiness() {
     return readiness.getReadOnlyProperty();
-  }
-
-  private void lookIfInFront() {
-    if (desk.front().get().equals(ID)) {
-      refresh();
-    }
   }
 
   /** Looks again. */

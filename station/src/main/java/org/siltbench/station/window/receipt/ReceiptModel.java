@@ -51,7 +51,7 @@ final class ReceiptModel implements ScanTaker {
     this.notes = new NotesModel(desk, this::noted);
     this.imports = new ImportModel(desk, this::imported);
     this.custody = new CustodyModel(desk);
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront("receipt", this::refresh);
   }
 
   ObservableList<Box.Bag> bags() {

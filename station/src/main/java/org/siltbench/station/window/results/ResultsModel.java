@@ -39,7 +39,7 @@ final class ResultsModel {
 
   ResultsModel(Desk desk) {
     this.desk = desk;
-    desk.changes().subscribe(this::lookIfInFront);
+    desk.changesInFront("results", this::refresh);
   }
 
   ObservableList<BatchState> batches() {
@@ -57,12 +57,6 @@ final class ResultsModel {
   /** The files written last. */
   ObservableList<Path> files() {
     return files;
-  }
-
-  private void lookIfInFront() {
-    if (desk.front().get().equals("results")) {
-      refresh();
-    }
   }
 
   /** Looks again: which batches there are, and what the one chosen gives. */

@@ -31,7 +31,7 @@ final class TodayModel {
 
   TodayModel(Desk desk) {
     this.desk = desk;
-    desk.changes().subscribe(this::refresh);
+    desk.changesInFront("today", this::refresh);
     desk.seconds().subscribe(this::lookNowAndThen);
   }
 

@@ -45,6 +45,7 @@ class CheckModelTest {
   void without_a_balance_nothing_starts_and_the_way_out_is_told() {
     try (TestDesk desk = new TestDesk(folder)) {
       CheckModel model = new CheckModel(desk.desk());
+      desk.desk().go("check");
       model.refresh();
       model.start("100mg", Phase.OPENING, "sm-2540d-23");
       assertEquals(CheckModel.Step.CHOOSE, model.step().get());
@@ -58,6 +59,7 @@ class CheckModelTest {
     try (TestDesk desk = new TestDesk(folder)) {
       desk.desk().balance(unopened());
       CheckModel model = new CheckModel(desk.desk());
+      desk.desk().go("check");
       model.choose("100mg");
       for (int i = 0; i < 8; i++) {
         check(desk, i % 2 == 0 ? "-0.10" : "-0.08");
@@ -91,6 +93,7 @@ class CheckModelTest {
   void weights_and_room_are_recorded_and_nonsense_is_refused() {
     try (TestDesk desk = new TestDesk(folder)) {
       EquipModel model = new EquipModel(desk.desk());
+      desk.desk().go("check");
       Map<String, String> weight =
           Map.of(
               "weight.name",
@@ -123,6 +126,7 @@ class CheckModelTest {
   void a_balance_is_described_and_read_back() {
     try (TestDesk desk = new TestDesk(folder)) {
       EquipModel model = new EquipModel(desk.desk());
+      desk.desk().go("check");
       Map<String, String> typed =
           Map.of(
               "name", "left bench", "serial", "17", "resolution", "0.00001", "due", "2027-01-31");

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -43,6 +44,21 @@ class DeskTest {
       desk.signOn().off();
       desk.record(() -> note(desk), done -> {});
       assertEquals("Nobody is signed on at this bench.", desk.notices().list().get(0).what());
+    }
+  }
+
+  @Test
+  void only_the_screen_in_front_looks_again_when_something_was_recorded() {
+    try (TestDesk bench = new TestDesk(folder)) {
+      Desk desk = bench.desk();
+      List<String> looks = new ArrayList<>();
+      desk.changesInFront("log", () -> looks.add("log"));
+      desk.changesInFront("drying", () -> looks.add("drying"));
+      desk.go("log");
+      desk.changed();
+      desk.go("drying");
+      desk.changed();
+      assertEquals(List.of("log", "drying"), looks);
     }
   }
 

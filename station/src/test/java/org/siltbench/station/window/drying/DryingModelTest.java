@@ -39,6 +39,7 @@ class DryingModelTest {
       desk.write("sample.received", "filter", id, "sample", id, "volume_ml", "250");
     }
     model = new DryingModel(desk.desk());
+    desk.desk().go("drying");
     model.refresh();
   }
 

@@ -41,6 +41,7 @@ class LogModelTest {
     loaded(ids.get(0), "S1", "250", "0.14334");
     loaded(ids.get(1), "S2", "200", "0.12234");
     model = new LogModel(desk.desk());
+    desk.desk().go("log");
     model.refresh();
   }
 

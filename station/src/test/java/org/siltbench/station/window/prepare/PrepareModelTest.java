@@ -32,6 +32,7 @@ class PrepareModelTest {
   void open() {
     desk = new TestDesk(folder);
     model = new PrepareModel(desk.desk());
+    desk.desk().go("prepare");
     model.refresh();
   }
 

@@ -38,6 +38,7 @@ class ReceiptModelTest {
     desk.write(
         "batch.issued", "batch", batch(), "trip", "Alder Fork", "filters", ids.subList(0, 4));
     model = new ReceiptModel(desk.desk());
+    desk.desk().go("receipt");
     model.refresh();
   }
 

@@ -18,6 +18,7 @@ class TodayModelTest {
   void a_new_batch_is_due_for_weighing_and_leads_to_its_screen() {
     try (TestDesk desk = new TestDesk(folder)) {
       TodayModel model = new TodayModel(desk.desk());
+      desk.desk().go("today");
       model.refresh();
       assertEquals(List.of(), model.due());
 
