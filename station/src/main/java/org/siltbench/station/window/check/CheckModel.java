@@ -13,6 +13,7 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Lists;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Texts;
@@ -113,12 +114,8 @@ final class CheckModel implements Weighing.Listener {
   }
 
   private void show(Looked now) {
-    if (!now.weights().equals(weights)) {
-      weights.setAll(now.weights());
-    }
-    if (!now.methods().equals(methods)) {
-      methods.setAll(now.methods());
-    }
+    Lists.follow(weights, now.weights());
+    Lists.follow(methods, now.methods());
     sheet.set(Optional.of(now.sheet()));
   }
 

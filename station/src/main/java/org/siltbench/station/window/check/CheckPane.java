@@ -126,9 +126,8 @@ final class CheckPane extends HBox {
   private void show(CheckModel.Step now) {
     boolean runs = now != CheckModel.Step.CHOOSE;
     go.setDisable(runs);
-    stop.setVisible(runs);
-    stop.setManaged(runs);
-    step.setManaged(runs);
+    Controls.shown(stop, runs);
+    Controls.shown(step, runs);
     step.setText(texts.get("step." + now.name(), weight.getEditor().getText()));
   }
 

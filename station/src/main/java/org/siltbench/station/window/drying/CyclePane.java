@@ -16,7 +16,6 @@ import org.siltbench.station.window.look.ScanLine;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
 import org.siltbench.station.window.look.Words;
-import org.siltbench.station.work.drying.Load;
 import org.siltbench.station.work.paper.InPrint;
 
 /** A running cycle: dishes, loads, its end. */
@@ -93,22 +92,7 @@ final class CyclePane extends VBox {
             ? texts.get("heat.none")
             : texts.get("heat", cycle.temperatureIn(), cycle.thermometer());
     facts.setText(texts.get("cycle.since", moments.at(cycle.in()), heat));
-    StringBuilder said = new StringBuilder();
-    shown
-        .plan()
-        .loads()
-        .forEach(load -> said.append(said.isEmpty() ? "" : "\n").append(line(load)));
-    plan.setText(said.toString());
-  }
-
-  private String line(Load load) {
-    return texts.get(
-        "load",
-        load.number(),
-        load.filters().size(),
-        moments.at(load.out()),
-        moments.at(load.cooledUntil()),
-        moments.at(load.usefulUntil()));
+    plan.setText(LoadLines.of(shown.plan().loads(), texts, moments));
   }
 
   void focus() {

@@ -46,10 +46,8 @@ final class DryingView extends HBox {
 
   private VBox list() {
     rows.getStyleClass().add("rows");
-    ScrollPane scroll = new ScrollPane(rows);
-    scroll.setFitToWidth(true);
+    ScrollPane scroll = Controls.scroll(rows);
     scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
     Button begin = Controls.primary(texts, "begin", model::begin);
     HBox head = new HBox(Controls.text(texts, "title", "title"), Controls.spring(), begin);
     head.getStyleClass().add("head");

@@ -16,7 +16,6 @@ import org.siltbench.station.window.look.ScanLine;
 import org.siltbench.station.window.look.Segments;
 import org.siltbench.station.window.look.Words;
 import org.siltbench.station.work.drying.DueBatches;
-import org.siltbench.station.work.drying.Load;
 import org.siltbench.station.work.paper.InPrint;
 
 /** The form of a new cycle. */
@@ -91,8 +90,7 @@ final class StartPane extends VBox {
   private void waiting() {
     waiting.getChildren().setAll(model.waiting().stream().map(this::add).toList());
     boolean any = !waiting.getChildren().isEmpty();
-    waiting.setVisible(any);
-    waiting.setManaged(any);
+    Controls.shown(waiting, any);
   }
 
   private Button add(DueBatches.Waiting one) {
@@ -105,22 +103,8 @@ final class StartPane extends VBox {
   }
 
   private void plan() {
-    StringBuilder said = new StringBuilder();
-    for (Load load : model.loads()) {
-      said.append(said.isEmpty() ? "" : "\n").append(line(load));
-    }
-    plan.setText(said.toString());
-    plan.setManaged(!said.isEmpty());
-  }
-
-  private String line(Load load) {
-    return texts.get(
-        "load",
-        load.number(),
-        load.filters().size(),
-        moments.at(load.out()),
-        moments.at(load.cooledUntil()),
-        moments.at(load.usefulUntil()));
+    plan.setText(LoadLines.of(model.loads(), texts, moments));
+    plan.setManaged(!plan.getText().isEmpty());
   }
 
   void focus() {

@@ -58,8 +58,7 @@ final class AmendPane extends VBox {
           case DONE -> texts.get("did.change", state.changes().size());
         });
     said.setManaged(!said.getText().isEmpty());
-    grid.setVisible(some);
-    grid.setManaged(some);
+    Controls.shown(grid, some);
     act.setDisable(state.step() != AmendModel.Step.LOOKED);
   }
 }

@@ -1,7 +1,5 @@
 package org.siltbench.station.window.log;
 
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -9,7 +7,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.BatchState;
@@ -21,8 +18,8 @@ import org.siltbench.station.window.look.Choices;
 import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.Grid;
 import org.siltbench.station.window.look.Moments;
+import org.siltbench.station.window.look.Parts;
 import org.siltbench.station.window.look.ScanLine;
-import org.siltbench.station.window.look.Segments;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
 import org.siltbench.station.work.log.EntryList;
@@ -35,9 +32,6 @@ final class LogView extends HBox {
   private final EntryWords words;
   private final Moments moments;
   private final Grid<EntryList.Shown> grid;
-  private final StackPane part = new StackPane();
-  private final Segments parts;
-  private final Map<Part, Node> panes;
 
   LogView(LogModel model, Desk desk) {
     this.model = model;
@@ -45,30 +39,15 @@ final class LogView extends HBox {
     this.words = new EntryWords(texts);
     this.moments = new Moments(desk.clock(), desk.locale());
     this.grid = table();
-    this.panes =
+    Map<Part, Node> panes =
         Map.of(
             Part.READ, new EntryPane(model, texts, words, moments),
             Part.SWAP, new SwapPane(model, desk),
             Part.FILTER, new FilterPane(model, desk),
             Part.PROVE, new ProvePane(model.prove(), texts));
-    this.parts =
-        new Segments(
-            texts,
-            "part.",
-            Arrays.stream(Part.values()).map(LogView::word).toList(),
-            word -> model.part().set(Part.valueOf(word.toUpperCase(Locale.ROOT))));
-    VBox side = new VBox(parts, part);
-    side.getStyleClass().add("side");
-    VBox.setVgrow(part, Priority.ALWAYS);
-    HBox.setHgrow(side, Priority.ALWAYS);
     getStyleClass().addAll("screen", "halves");
-    getChildren().setAll(list(desk), side);
-    model.part().subscribe(this::bring);
+    getChildren().setAll(list(desk), new Parts<>(texts, "part.", Part.class, panes, model.part()));
     model.chosen().subscribe(this::select);
-  }
-
-  private static String word(Part part) {
-    return part.name().toLowerCase(Locale.ROOT);
   }
 
   private VBox list(Desk desk) {
@@ -128,13 +107,5 @@ final class LogView extends HBox {
               .findFirst()
               .ifPresent(row -> grid.getSelectionModel().select(row));
         });
-  }
-
-  private void bring(Part wanted) {
-    parts.show(word(wanted));
-    Node pane = panes.get(wanted);
-    if (pane != null) {
-      part.getChildren().setAll(pane);
-    }
   }
 }

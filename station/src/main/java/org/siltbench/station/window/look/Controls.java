@@ -6,6 +6,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -123,6 +124,20 @@ public final class Controls {
   public static <T extends Node> T named(T node, String name) {
     node.setAccessibleText(name);
     return node;
+  }
+
+  /** Shows a part, or takes it and its place away: what is only unmanaged would still be drawn. */
+  public static void shown(Node part, boolean is) {
+    part.setVisible(is);
+    part.setManaged(is);
+  }
+
+  /** What may be taller than its place: it scrolls, and takes the height there is. */
+  public static ScrollPane scroll(Node content) {
+    ScrollPane scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    return scroll;
   }
 
   /** Room that takes what is left in a row. */

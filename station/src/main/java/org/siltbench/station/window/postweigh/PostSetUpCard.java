@@ -2,19 +2,19 @@ package org.siltbench.station.window.postweigh;
 
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
-import javafx.scene.control.ChoiceBox;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.OneOrNone;
 
 /** Asks, before the first scan, whose bags are expected. */
 final class PostSetUpCard extends VBox {
 
   private final PostWeighModel model;
   private final Texts texts;
-  private final ChoiceBox<String> batch = new ChoiceBox<>();
-  private final ChoiceBox<String> weight = new ChoiceBox<>();
+  private final OneOrNone batch = new OneOrNone();
+  private final OneOrNone weight = new OneOrNone();
   private final Button start;
 
   PostSetUpCard(PostWeighModel model, Texts texts) {
@@ -36,11 +36,9 @@ final class PostSetUpCard extends VBox {
 
   private void show() {
     int kept = Math.max(0, batch.getSelectionModel().getSelectedIndex());
-    batch.getItems().setAll(texts.get("batch.any"));
-    batch.getItems().addAll(model.batches());
+    batch.offer(texts.get("batch.any"), model.batches());
     batch.getSelectionModel().select(Math.min(kept, model.batches().size()));
-    weight.getItems().setAll(texts.get("weight.none"));
-    weight.getItems().addAll(model.weights());
+    weight.offer(texts.get("weight.none"), model.weights());
     weight.getSelectionModel().selectLast();
   }
 
@@ -49,10 +47,6 @@ final class PostSetUpCard extends VBox {
   }
 
   void start() {
-    model.start(chosen(batch), chosen(weight));
-  }
-
-  private static String chosen(ChoiceBox<String> box) {
-    return box.getSelectionModel().getSelectedIndex() <= 0 ? "" : box.getValue();
+    model.start(batch.chosen(), weight.chosen());
   }
 }

@@ -22,6 +22,7 @@ import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Lists;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.desk.Weighing;
@@ -109,35 +110,29 @@ final class PostWeighModel implements Weighing.Listener {
     return desk.weighing().running().get().equals(ID);
   }
 
-  private record Lists(List<String> batches, List<String> weights) {}
+  private record Offer(List<String> batches, List<String> weights) {}
 
   void refresh() {
     if (!isRunning()) {
       desk.work()
           .run(
               this::look,
-              lists -> {
-                if (!lists.batches().equals(batches)) {
-                  batches.setAll(lists.batches());
-                }
-                if (!lists.weights().equals(weights)) {
-                  weights.setAll(lists.weights());
-                }
+              offer -> {
+                Lists.follow(batches, offer.batches());
+                Lists.follow(weights, offer.weights());
               });
     }
   }
 
   /** The batches of which something has been dried. */
-  private Lists look() {
+  private Offer look() {
     RegisterView register = desk.lab().register();
     List<String> names =
         register.counts(About.FILTER, Status.DRYING.code()).keySet().stream()
             .flatMap(code -> Batches.find(register, code).stream())
             .map(BatchState::name)
             .toList();
-    List<String> known =
-        register.list(About.WEIGHT, "", "").stream().map(row -> row.subject().id()).toList();
-    return new Lists(names, known);
+    return new Offer(names, CheckWeight.names(register));
   }
 
   private record SetUp(

@@ -19,7 +19,7 @@ public final class PostWeighScreen implements Screen {
 
   @Override
   public Node view() {
-    return view;
+    return view.node();
   }
 
   @Override

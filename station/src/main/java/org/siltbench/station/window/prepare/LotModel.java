@@ -13,6 +13,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Lists;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.work.Typed;
 import org.siltbench.station.work.lot.BlankLossTest;
@@ -61,9 +62,7 @@ final class LotModel {
   }
 
   private void show(List<LotList.Line> found) {
-    if (!found.equals(lots)) {
-      lots.setAll(found);
-    }
+    Lists.follow(lots, found);
     if (tested.get().isEmpty() && !found.isEmpty()) {
       tested.set(found.get(0).lot().name());
     }

@@ -10,6 +10,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Lists;
 import org.siltbench.station.window.desk.ScanTaker;
 import org.siltbench.station.work.batch.BatchCount;
 import org.siltbench.station.work.scan.BagScan;
@@ -87,9 +88,7 @@ final class PrepareModel implements ScanTaker {
   }
 
   private void show(List<BatchCount> found) {
-    if (!found.equals(batches)) {
-      batches.setAll(found);
-    }
+    Lists.follow(batches, found);
     if (chosen.get().isEmpty() && !found.isEmpty()) {
       choose(found.get(0).batch());
     }

@@ -1,7 +1,5 @@
 package org.siltbench.station.window.prepare;
 
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
@@ -10,13 +8,12 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Controls;
-import org.siltbench.station.window.look.Segments;
+import org.siltbench.station.window.look.Parts;
 import org.siltbench.station.window.look.Words;
 import org.siltbench.station.window.prepare.PrepareModel.Part;
 import org.siltbench.station.work.batch.BatchCount;
@@ -28,59 +25,35 @@ final class PrepareView extends HBox {
   private final Texts texts;
   private final Words words;
   private final VBox rows = new VBox();
-  private final StackPane part = new StackPane();
-  private final Segments parts;
-  private final Map<Part, Node> panes;
 
   PrepareView(PrepareModel model, Desk desk) {
     this.model = model;
     this.texts = desk.texts(PrepareView.class);
     this.words = new Words(desk.locale());
-    this.panes =
+    Map<Part, Node> panes =
         Map.of(
             Part.PLAN, new PlanPane(model.plan(), texts),
             Part.LOT, new LotPane(model.lot(), texts),
             Part.PAPERS, new PapersPane(model.papers(), texts),
             Part.TRIP, new TripPane(model, desk),
             Part.AUDIT, new AuditPane(model, desk));
-    this.parts =
-        new Segments(
-            texts,
-            "part.",
-            Arrays.stream(Part.values()).map(PrepareView::word).toList(),
-            word -> model.part().set(Part.valueOf(word.toUpperCase(Locale.ROOT))));
-    VBox side = new VBox(parts, part);
-    side.getStyleClass().add("side");
-    VBox.setVgrow(part, Priority.ALWAYS);
-    HBox.setHgrow(side, Priority.ALWAYS);
     getStyleClass().addAll("screen", "halves");
-    getChildren().setAll(list(), side);
+    getChildren().setAll(list(), new Parts<>(texts, "part.", Part.class, panes, model.part()));
     model.batches().subscribe(this::show);
     model.chosen().subscribe(this::show);
     model.part().subscribe(this::bring);
   }
 
-  private static String word(Part part) {
-    return part.name().toLowerCase(Locale.ROOT);
-  }
-
   private VBox list() {
     rows.getStyleClass().add("rows");
-    ScrollPane scroll = new ScrollPane(rows);
-    scroll.setFitToWidth(true);
+    ScrollPane scroll = Controls.scroll(rows);
     scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
     VBox list = new VBox(Controls.text(texts, "title", "title"), scroll);
     list.getStyleClass().addAll("list", "slim");
     return list;
   }
 
   private void bring(Part wanted) {
-    parts.show(word(wanted));
-    Node pane = panes.get(wanted);
-    if (pane != null) {
-      part.getChildren().setAll(pane);
-    }
     if (wanted == Part.PAPERS) {
       model.papers().shown();
     }

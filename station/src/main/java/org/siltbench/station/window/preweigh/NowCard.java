@@ -1,16 +1,15 @@
 package org.siltbench.station.window.preweigh;
 
-import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.NowSign;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
 import org.siltbench.station.window.preweigh.PreWeighModel.Step;
@@ -20,30 +19,20 @@ final class NowCard extends VBox {
 
   private final PreWeighModel model;
   private final Texts texts;
-  private final StackPane mark = new StackPane();
-  private final Label say = Controls.label("now-say");
-  private final Label what = Controls.label("now-what");
+  private final NowSign sign = new NowSign(this);
   private final Label count = Controls.label("now-count");
   private final ProgressBar bar = new ProgressBar();
-  private Tone tone = Tone.PLAIN;
 
   NowCard(PreWeighModel model, Texts texts) {
     this.model = model;
     this.texts = texts;
-    getStyleClass().addAll("card", "now");
-    setFocusTraversable(true);
-    setAccessibleRole(AccessibleRole.TEXT);
-    say.setId("step");
-    what.setId("what");
     Button stop = Controls.button(texts, "stop", model::stop);
-    HBox shown = new HBox(mark, new VBox(say, what));
-    shown.getStyleClass().add("now-row");
     bar.setMaxWidth(Double.MAX_VALUE);
     HBox foot = new HBox(count, Controls.spring(), stop);
     foot.getStyleClass().add("now-row");
     Region gap = new Region();
     VBox.setVgrow(gap, Priority.ALWAYS);
-    getChildren().addAll(shown, gap, bar, foot);
+    getChildren().addAll(sign, gap, bar, foot);
     model.step().subscribe(step -> show());
     model.current().subscribe(current -> show());
     model.done().subscribe(done -> count());
@@ -52,13 +41,9 @@ final class NowCard extends VBox {
 
   private void show() {
     Step step = model.step().get();
-    getStyleClass().remove(tone.style());
-    tone = tone(step);
-    getStyleClass().add(tone.style());
-    mark.getChildren().setAll(shape(step).node("now-shape"));
-    say.setText(texts.get("step." + step));
-    what.setText(step == Step.EMPTY_PAN || step == Step.OVER ? "" : model.current().get());
-    setAccessibleText(say.getText() + " " + what.getText());
+    boolean about = step != Step.EMPTY_PAN && step != Step.OVER;
+    sign.show(
+        tone(step), shape(step), texts.get("step." + step), about ? model.current().get() : "");
   }
 
   private void count() {

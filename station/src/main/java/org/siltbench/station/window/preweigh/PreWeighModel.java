@@ -23,11 +23,13 @@ import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Lists;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.desk.Weighing;
 import org.siltbench.station.work.batch.Batches;
+import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.label.BagLabels;
 import org.siltbench.station.work.label.RollPrint;
 import org.siltbench.station.work.live.LiveBalance;
@@ -122,7 +124,7 @@ final class PreWeighModel implements Weighing.Listener {
     return desk.weighing().running().get().equals(ID);
   }
 
-  private record Lists(List<Choice> batches, List<String> weights) {}
+  private record Offer(List<Choice> batches, List<String> weights) {}
 
   /** Looks what can be chosen; not while a run shows its own. */
   void refresh() {
@@ -131,7 +133,7 @@ final class PreWeighModel implements Weighing.Listener {
     }
   }
 
-  private Lists look() {
+  private Offer look() {
     RegisterView register = desk.lab().register();
     Set<String> codes = new TreeSet<>();
     codes.addAll(register.counts(About.FILTER, Status.PLANNED.code()).keySet());
@@ -142,9 +144,7 @@ final class PreWeighModel implements Weighing.Listener {
             .map(batch -> new Choice(batch.name(), due(register, batch)))
             .filter(choice -> choice.due() > 0)
             .toList();
-    List<String> known =
-        register.list(About.WEIGHT, "", "").stream().map(row -> row.subject().id()).toList();
-    return new Lists(open, known);
+    return new Offer(open, CheckWeight.names(register));
   }
 
   private int due(RegisterView register, BatchState batch) {
@@ -152,13 +152,9 @@ final class PreWeighModel implements Weighing.Listener {
     return PrePlan.of(register, batch, method).due().size();
   }
 
-  private void show(Lists lists) {
-    if (!lists.batches().equals(batches)) {
-      batches.setAll(lists.batches());
-    }
-    if (!lists.weights().equals(weights)) {
-      weights.setAll(lists.weights());
-    }
+  private void show(Offer offer) {
+    Lists.follow(batches, offer.batches());
+    Lists.follow(weights, offer.weights());
   }
 
   /**

@@ -19,7 +19,7 @@ public final class PreWeighScreen implements Screen {
 
   @Override
   public Node view() {
-    return view;
+    return view.node();
   }
 
   @Override

@@ -11,6 +11,7 @@ import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.OneOrNone;
 import org.siltbench.station.window.preweigh.PreWeighModel.Choice;
 
 /** Asks, before the first load, for the batch and how it is weighed. */
@@ -19,7 +20,7 @@ final class SetUpCard extends VBox {
   private final PreWeighModel model;
   private final Texts texts;
   private final ChoiceBox<Choice> batch = new ChoiceBox<>();
-  private final ChoiceBox<String> weight = new ChoiceBox<>();
+  private final OneOrNone weight = new OneOrNone();
   private final Spinner<Integer> repeat = new Spinner<>(0, 100, 10);
   private final CheckBox close = new CheckBox();
   private final Button start;
@@ -61,13 +62,11 @@ final class SetUpCard extends VBox {
             .orElse(model.batches().isEmpty() ? null : model.batches().get(0)));
     boolean empty = model.batches().isEmpty();
     start.setDisable(empty);
-    none.setVisible(empty);
-    none.setManaged(empty);
+    Controls.shown(none, empty);
   }
 
   private void showWeights() {
-    weight.getItems().setAll(texts.get("weight.none"));
-    weight.getItems().addAll(model.weights());
+    weight.offer(texts.get("weight.none"), model.weights());
     weight.getSelectionModel().selectLast();
   }
 
@@ -80,12 +79,7 @@ final class SetUpCard extends VBox {
   void start() {
     Choice chosen = batch.getValue();
     if (chosen != null) {
-      int picked = weight.getSelectionModel().getSelectedIndex();
-      model.start(
-          chosen.name(),
-          picked <= 0 ? "" : weight.getValue(),
-          repeat.getValue(),
-          close.isSelected());
+      model.start(chosen.name(), weight.chosen(), repeat.getValue(), close.isSelected());
     }
   }
 

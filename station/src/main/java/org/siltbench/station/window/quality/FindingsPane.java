@@ -94,8 +94,7 @@ final class FindingsPane extends VBox {
   }
 
   private Node flags() {
-    ScrollPane scroll = new ScrollPane(flags);
-    scroll.setFitToWidth(true);
+    ScrollPane scroll = Controls.scroll(flags);
     scroll.getStyleClass().add("quality-flags");
     return scroll;
   }

@@ -1,18 +1,15 @@
 package org.siltbench.station.window.quality;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
-import javafx.collections.FXCollections;
-import javafx.collections.ObservableList;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Fields;
+import org.siltbench.station.window.desk.BatchChoice;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
@@ -32,24 +29,19 @@ final class QualityModel {
 
   private final Desk desk;
   private final Texts texts;
-  private final ObservableList<BatchState> batches = FXCollections.observableArrayList();
-  private final ReadOnlyObjectWrapper<Optional<BatchState>> batch =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final BatchChoice batch;
   private final ReadOnlyObjectWrapper<Optional<Readiness>> readiness =
       new ReadOnlyObjectWrapper<>(Optional.empty());
 
   QualityModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(QualityModel.class);
+    this.batch = new BatchChoice(desk, this::look);
     desk.changesInFront(ID, this::refresh);
   }
 
-  ObservableList<BatchState> batches() {
-    return batches;
-  }
-
-  ReadOnlyObjectProperty<Optional<BatchState>> batch() {
-    return batch.getReadOnlyProperty();
+  BatchChoice batch() {
+    return batch;
   }
 
   ReadOnlyObjectProperty<Optional<Readiness>> readiness() {
@@ -58,51 +50,18 @@ final class QualityModel {
 
   /** Looks again. */
   void refresh() {
-    desk.work()
-        .run(
-            () -> {
-              List<BatchState> all = new ArrayList<>(Batches.all(desk.lab().register()));
-              Collections.reverse(all);
-              return all;
-            },
-            this::list);
-  }
-
-  private void list(List<BatchState> now) {
-    String code = code();
-    if (!now.equals(batches)) {
-      batches.setAll(now);
-    }
-    batch.set(
-        now.stream()
-            .filter(one -> one.code().equals(code))
-            .findFirst()
-            .or(() -> now.stream().findFirst()));
-    look();
-  }
-
-  private String code() {
-    return batch.get().map(BatchState::code).orElse("");
-  }
-
-  /** Chooses a batch. */
-  void choose(BatchState one) {
-    if (!code().equals(one.code())) {
-      batch.set(Optional.of(one));
-      look();
-    }
+    batch.refresh();
   }
 
   /** A bag was scanned: its batch comes. */
   boolean scanned(BagScan bag) {
-    Optional<BatchState> its =
-        batches.stream().filter(one -> one.filters().containsKey(bag.filter().text())).findFirst();
-    its.ifPresent(this::choose);
+    Optional<BatchState> its = batch.of(bag);
+    its.ifPresent(batch::choose);
     return its.isPresent();
   }
 
   private void look() {
-    String code = code();
+    String code = batch.code();
     if (code.isEmpty()) {
       readiness.set(Optional.empty());
       return;
@@ -134,7 +93,7 @@ final class QualityModel {
    * @param accept why a rule is set aside; empty if none is
    */
   void release(String report, boolean partial, String accept) {
-    String code = code();
+    String code = batch.code();
     act(
         () -> {
           Fields data =
@@ -165,7 +124,7 @@ final class QualityModel {
 
   /** Writes the report as PDF, named by its number. */
   void writeReport(String client) {
-    String code = code();
+    String code = batch.code();
     Path folder = desk.lab().folder().resolve("results").resolve(code);
     desk.work()
         .run(

@@ -8,7 +8,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.window.desk.Texts;
-import org.siltbench.station.window.look.Choices;
+import org.siltbench.station.window.look.BatchBox;
 import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
@@ -27,10 +27,7 @@ final class QualityView extends VBox {
   QualityView(QualityModel model, Texts texts, FindingsPane findings, ReleasePane release) {
     this.model = model;
     this.texts = texts;
-    batch = Choices.of(model.batches(), one -> one.name() + "  " + one.code());
-    batch.setId("batch");
-    batch.getStyleClass().add("batch-choice");
-    batch.setAccessibleText(texts.get("batch"));
+    batch = BatchBox.of(model.batch(), texts.get("batch"), model.batch()::choose);
     nothing = Controls.text(texts, "no.batch", "hint");
     nothing.setId("nothing");
     body = new HBox(findings, release);
@@ -41,16 +38,13 @@ final class QualityView extends VBox {
     head.getStyleClass().add("level");
     getStyleClass().add("screen");
     getChildren().addAll(head, nothing, body);
-    batch.setOnAction(event -> Optional.ofNullable(batch.getValue()).ifPresent(model::choose));
-    model.batch().subscribe(one -> batch.setValue(one.orElse(null)));
     model.readiness().subscribe(this::show);
   }
 
   private void show(Optional<Readiness> now) {
-    boolean any = !model.batches().isEmpty();
+    boolean any = !model.batch().batches().isEmpty();
     batch.setVisible(any);
-    nothing.setVisible(!any);
-    nothing.setManaged(!any);
+    Controls.shown(nothing, !any);
     body.setVisible(now.isPresent());
     state.getChildren().clear();
     now.ifPresent(ready -> state.getChildren().setAll(chip(ready)));

@@ -8,7 +8,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.siltbench.labels.chart.ChartLayout;
 import org.siltbench.labels.chart.ControlChart;
@@ -48,9 +47,7 @@ final class ReleasePane extends VBox {
     go.setMaxWidth(Double.MAX_VALUE);
     chart.getStyleClass().add("quality-chart");
     reports.getStyleClass().add("small-rows");
-    ScrollPane past = new ScrollPane(reports);
-    past.setFitToWidth(true);
-    VBox.setVgrow(past, Priority.ALWAYS);
+    ScrollPane past = Controls.scroll(reports);
     getStyleClass().addAll("sheet", "quality-side");
     getChildren().addAll(chart, release(), past);
     model.readiness().subscribe(now -> now.ifPresent(this::show));

@@ -29,9 +29,7 @@ final class BesideView extends VBox {
     this.words = words;
     getStyleClass().add("card");
     rows.getStyleClass().add("small-rows");
-    ScrollPane scroll = new ScrollPane(rows);
-    scroll.setFitToWidth(true);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
+    ScrollPane scroll = Controls.scroll(rows);
     getChildren().add(scroll);
   }
 

@@ -34,11 +34,9 @@ final class FilesPane extends VBox {
             Controls.primary(
                 texts, "files.write", () -> model.write(folder.getText(), client.getText())));
     card.getStyleClass().add("card");
-    ScrollPane scroll = new ScrollPane(written);
-    scroll.setFitToWidth(true);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
+    ScrollPane scroll = Controls.scroll(written);
     getChildren().addAll(card, scroll);
-    model.batch().subscribe(one -> folder.setText(model.usualFolder()));
+    model.batch().batch().subscribe(one -> folder.setText(model.usualFolder()));
     model.files().addListener((ListChangeListener<Path>) change -> list());
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.window.desk.Texts;
@@ -27,9 +26,7 @@ final class FlagsView extends VBox {
     this.words = words;
     getStyleClass().add("card");
     rows.getStyleClass().add("small-rows");
-    ScrollPane scroll = new ScrollPane(rows);
-    scroll.setFitToWidth(true);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
+    ScrollPane scroll = Controls.scroll(rows);
     getChildren().addAll(about, scroll);
   }
 

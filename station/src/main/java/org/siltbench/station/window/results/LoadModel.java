@@ -9,7 +9,6 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
-import org.siltbench.station.life.BatchState;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.work.Spans;
@@ -44,7 +43,7 @@ final class LoadModel {
   LoadModel(Desk desk, ResultsModel results) {
     this.desk = desk;
     this.results = results;
-    results.batch().subscribe(one -> answer.set(Optional.empty()));
+    results.batch().batch().subscribe(one -> answer.set(Optional.empty()));
   }
 
   ReadOnlyObjectProperty<Optional<Answer>> answer() {
@@ -85,7 +84,7 @@ final class LoadModel {
   }
 
   private Loads loads(Asked asked) {
-    String code = results.batch().get().map(BatchState::code).orElse("");
+    String code = results.batch().code();
     if (asked.discharge().isBlank()) {
       throw new Problem.WrongUse(
           "No table of discharge is named.", "Type its name, or drop the file on the field.");

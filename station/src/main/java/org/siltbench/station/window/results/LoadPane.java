@@ -44,9 +44,7 @@ final class LoadPane extends VBox {
     unit.setValue(LoadUnit.METRIC);
     getStyleClass().add("sheet");
     answer.getStyleClass().add("sheet");
-    ScrollPane scroll = new ScrollPane(answer);
-    scroll.setFitToWidth(true);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
+    ScrollPane scroll = Controls.scroll(answer);
     getChildren().addAll(question(), scroll);
     model
         .answer()

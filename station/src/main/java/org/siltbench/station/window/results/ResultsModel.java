@@ -1,8 +1,6 @@
 package org.siltbench.station.window.results;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -13,6 +11,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.BatchState;
+import org.siltbench.station.window.desk.BatchChoice;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.work.batch.Batches;
@@ -30,24 +29,19 @@ final class ResultsModel {
   }
 
   private final Desk desk;
-  private final ObservableList<BatchState> batches = FXCollections.observableArrayList();
-  private final ReadOnlyObjectWrapper<Optional<BatchState>> batch =
-      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final BatchChoice batch;
   private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(Shown.NOTHING);
   private final ReadOnlyStringWrapper wanted = new ReadOnlyStringWrapper("");
   private final ObservableList<Path> files = FXCollections.observableArrayList();
 
   ResultsModel(Desk desk) {
     this.desk = desk;
+    this.batch = new BatchChoice(desk, this::calculate);
     desk.changesInFront("results", this::refresh);
   }
 
-  ObservableList<BatchState> batches() {
-    return batches;
-  }
-
-  ReadOnlyObjectProperty<Optional<BatchState>> batch() {
-    return batch.getReadOnlyProperty();
+  BatchChoice batch() {
+    return batch;
   }
 
   ReadOnlyObjectProperty<Shown> shown() {
@@ -61,45 +55,22 @@ final class ResultsModel {
 
   /** Looks again: which batches there are, and what the one chosen gives. */
   void refresh() {
-    desk.work().run(() -> newestFirst(Batches.all(desk.lab().register())), this::list);
-  }
-
-  private static List<BatchState> newestFirst(List<BatchState> all) {
-    List<BatchState> out = new ArrayList<>(all);
-    Collections.reverse(out);
-    return out;
-  }
-
-  private void list(List<BatchState> now) {
-    String code = batch.get().map(BatchState::code).orElse("");
-    if (!now.equals(batches)) {
-      batches.setAll(now);
-    }
-    batch.set(
-        now.stream()
-            .filter(one -> one.code().equals(code))
-            .findFirst()
-            .or(() -> now.stream().findFirst()));
-    calculate();
+    batch.refresh();
   }
 
   /** Chooses a batch. */
   void choose(BatchState one) {
-    if (!batch.get().equals(Optional.of(one))) {
-      batch.set(Optional.of(one));
+    if (batch.choose(one)) {
       files.clear();
-      calculate();
     }
   }
 
   /** A bag was scanned: its batch comes, and its line is chosen. */
   boolean scanned(BagScan bag) {
-    String id = bag.filter().text();
-    Optional<BatchState> its =
-        batches.stream().filter(one -> one.filters().containsKey(id)).findFirst();
+    Optional<BatchState> its = batch.of(bag);
     its.ifPresent(this::choose);
     wanted.set("");
-    wanted.set(its.isPresent() ? id : "");
+    wanted.set(its.isPresent() ? bag.filter().text() : "");
     return its.isPresent();
   }
 
@@ -109,11 +80,11 @@ final class ResultsModel {
   }
 
   private void calculate() {
-    if (batch.get().isEmpty()) {
+    String code = batch.code();
+    if (code.isEmpty()) {
       shown.set(Shown.NOTHING);
       return;
     }
-    String code = batch.get().get().code();
     desk.work()
         .run(
             () -> ResultSheet.of(desk.lab(), desk.methods(), code),
@@ -123,16 +94,15 @@ final class ResultsModel {
 
   /** The folder that is offered for the files of this batch. */
   String usualFolder() {
-    String code = batch.get().map(BatchState::code).orElse("");
-    return desk.lab().folder().resolve("results").resolve(code).toString();
+    return desk.lab().folder().resolve("results").resolve(batch.code()).toString();
   }
 
   /** Writes tables, report and pictures, as the command does. */
   void write(String folder, String client) {
-    if (batch.get().isEmpty()) {
+    String code = batch.code();
+    if (code.isEmpty()) {
       return;
     }
-    String code = batch.get().get().code();
     desk.work()
         .run(
             () -> {

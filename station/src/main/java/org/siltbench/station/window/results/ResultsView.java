@@ -1,7 +1,6 @@
 package org.siltbench.station.window.results;
 
 import java.util.List;
-import java.util.Optional;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.control.ComboBox;
@@ -16,8 +15,8 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.flag.FlagWords;
+import org.siltbench.station.window.look.BatchBox;
 import org.siltbench.station.window.look.ChartView;
-import org.siltbench.station.window.look.Choices;
 import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.Grid;
 import org.siltbench.station.window.look.Segments;
@@ -46,10 +45,7 @@ final class ResultsView extends VBox {
   ResultsView(ResultsModel model, LoadModel load, Texts texts, FlagWords words) {
     this.model = model;
     this.texts = texts;
-    batch = Choices.of(model.batches(), one -> one.name() + "  " + one.code());
-    batch.setId("batch");
-    batch.getStyleClass().add("batch-choice");
-    batch.setAccessibleText(texts.get("batch"));
+    batch = BatchBox.of(model.batch(), texts.get("batch"), model::choose);
     Words trade = new Words(texts.locale());
     beside = new BesideView(texts, trade);
     table = SampleTable.of(texts, trade, lines);
@@ -106,8 +102,6 @@ final class ResultsView extends VBox {
   }
 
   private void follow() {
-    batch.setOnAction(event -> Optional.ofNullable(batch.getValue()).ifPresent(model::choose));
-    model.batch().subscribe(one -> batch.setValue(one.orElse(null)));
     model.shown().subscribe(this::show);
     model.wanted().subscribe(this::want);
     table
@@ -130,10 +124,9 @@ final class ResultsView extends VBox {
   private void show(ResultsModel.Shown now) {
     nothing.setText(now.problem().map(ResultsView::words).orElseGet(() -> texts.get(empty(now))));
     boolean any = now.sheet().isPresent();
-    nothing.setVisible(!any);
-    nothing.setManaged(!any);
+    Controls.shown(nothing, !any);
     sheet.getChildren().subList(1, 3).forEach(part -> part.setVisible(any));
-    batch.setVisible(!model.batches().isEmpty());
+    batch.setVisible(!model.batch().batches().isEmpty());
     state.getChildren().clear();
     now.sheet().ifPresent(this::show);
   }

@@ -38,8 +38,7 @@ final class NoticeBar extends VBox {
                 .limit(MOST)
                 .map(this::row)
                 .toList());
-    setVisible(!getChildren().isEmpty()); // unmanaged alone it would stay drawn over the strip
-    setManaged(!getChildren().isEmpty());
+    Controls.shown(this, !getChildren().isEmpty());
   }
 
   private HBox row(Notice notice) {

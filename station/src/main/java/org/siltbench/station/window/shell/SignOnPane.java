@@ -49,11 +49,9 @@ final class SignOnPane extends HBox {
   }
 
   void open(String known) {
-    setVisible(true);
-    setManaged(true);
+    Controls.shown(this, true);
     boolean asks = desk.signOn().asksPin();
-    pinField.setVisible(asks);
-    pinField.setManaged(asks);
+    Controls.shown(pinField, asks);
     initials.setText(known);
     (known.isEmpty() || !asks ? initials : pin).requestFocus();
   }
@@ -68,8 +66,7 @@ final class SignOnPane extends HBox {
 
   private void close() {
     pin.clear();
-    setVisible(false);
-    setManaged(false);
+    Controls.shown(this, false);
   }
 
   private void next() {

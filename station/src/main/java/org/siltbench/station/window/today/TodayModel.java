@@ -5,6 +5,7 @@ import java.util.Map;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Lists;
 import org.siltbench.station.work.today.Due;
 import org.siltbench.station.work.today.DueList;
 
@@ -53,9 +54,7 @@ final class TodayModel {
   }
 
   private void show(List<Due> now) {
-    if (!now.equals(due)) {
-      due.setAll(now);
-    }
+    Lists.follow(due, now);
   }
 
   /** Goes where this is done. */

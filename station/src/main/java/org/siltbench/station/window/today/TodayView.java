@@ -34,10 +34,8 @@ final class TodayView extends VBox {
     this.zone = zone;
     getStyleClass().add("screen");
     rows.getStyleClass().add("rows");
-    ScrollPane scroll = new ScrollPane(rows);
-    scroll.setFitToWidth(true);
+    ScrollPane scroll = Controls.scroll(rows);
     scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(Controls.text(texts, "title", "title"), scroll);
     model.due().subscribe(this::show);
     show();

@@ -51,6 +51,11 @@ public record CheckWeight(
         .toList();
   }
 
+  /** The names of all that the lab has seen, described or only weighed. */
+  public static List<String> names(RegisterView register) {
+    return register.list(About.WEIGHT, "", "").stream().map(row -> row.subject().id()).toList();
+  }
+
   private static Optional<CheckWeight> described(RegisterView register, String name) {
     List<Entry> history = register.history(About.weight(name));
     for (int i = history.size() - 1; i >= 0; i--) {

@@ -1,10 +1,8 @@
 package org.siltbench.station.work.load;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
-import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,11 +15,11 @@ import org.siltbench.labels.Papers;
 import org.siltbench.labels.chart.ChartLayout;
 import org.siltbench.labels.chart.LoopChart;
 import org.siltbench.labels.chart.Mark;
-import org.siltbench.station.Problem;
 import org.siltbench.station.table.SafeCells;
 import org.siltbench.station.work.chart.PngChart;
 import org.siltbench.station.work.chart.SvgChart;
 import org.siltbench.station.work.paper.PaperFile;
+import org.siltbench.station.work.paper.PaperFolder;
 
 /** Writes a load: the table of its moments, and each site's loop as a picture. */
 public final class LoadFiles {
@@ -51,15 +49,7 @@ public final class LoadFiles {
   public static List<Path> write(
       Loads loads, LoadUnit unit, Path folder, @Nullable Imprint imprint) {
     LoadFiles files = new LoadFiles(loads, unit, folder, imprint);
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder " + folder + " cannot be made: " + e.getMessage(),
-          "The ledger is not touched by this.",
-          "Name another folder with --out.",
-          e);
-    }
+    PaperFolder.make(folder);
     files.table();
     loads.sites().forEach(files::loop);
     return List.copyOf(files.written);

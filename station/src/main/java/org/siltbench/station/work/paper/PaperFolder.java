@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.OpenLab;
 
-/** Where papers go that nobody named a file for: the folder {@code papers} of the lab. */
+/** Folders of papers: {@code papers} of the lab for those that nobody named a file for. */
 public final class PaperFolder {
 
   private PaperFolder() {}
@@ -35,5 +35,18 @@ public final class PaperFolder {
           e);
     }
     return folder.resolve(name.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
+  }
+
+  /** Makes a folder that somebody named for papers, with all above it. */
+  public static void make(Path folder) {
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw new Problem.Outside(
+          "The folder " + folder + " cannot be made: " + e.getMessage(),
+          "The ledger is not touched by this.",
+          "Name another folder with --out.",
+          e);
+    }
   }
 }

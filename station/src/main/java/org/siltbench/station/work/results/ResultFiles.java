@@ -1,8 +1,6 @@
 package org.siltbench.station.work.results;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -29,6 +27,7 @@ import org.siltbench.station.work.chart.SvgChart;
 import org.siltbench.station.work.check.CheckChart;
 import org.siltbench.station.work.paper.Imprints;
 import org.siltbench.station.work.paper.PaperFile;
+import org.siltbench.station.work.paper.PaperFolder;
 
 /** Writes what leaves the lab: tables with their description, the report, the pictures. */
 public final class ResultFiles {
@@ -77,7 +76,7 @@ public final class ResultFiles {
       boolean compared,
       Progress progress) {
     ResultFiles files = new ResultFiles(bench, results, folder, progress);
-    makeFolder(folder);
+    PaperFolder.make(folder);
     files.writeAll(client, compared);
     return List.copyOf(files.written);
   }
@@ -85,7 +84,7 @@ public final class ResultFiles {
   /** Writes the report alone, named by its number; a draft is named so. */
   public static Path report(Bench bench, BatchResults results, Path folder, String client) {
     ResultFiles files = new ResultFiles(bench, results, folder, Progress.UNWATCHED);
-    makeFolder(folder);
+    PaperFolder.make(folder);
     List<String> released = results.batch().releases();
     String name = released.isEmpty() ? "draft" : released.get(released.size() - 1);
     String plain = name.replaceAll("[^A-Za-z0-9._-]+", "-");
@@ -93,18 +92,6 @@ public final class ResultFiles {
     Trace trace = new Trace(bench.register(), checks, results);
     files.report(plain + ".pdf", client, files.control(trace, checks), false);
     return files.written.get(0);
-  }
-
-  private static void makeFolder(Path folder) {
-    try {
-      Files.createDirectories(folder);
-    } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder " + folder + " cannot be made: " + e.getMessage(),
-          "The ledger is not touched by this.",
-          "Name another folder with --out.",
-          e);
-    }
   }
 
   private @org.jspecify.annotations.Nullable ControlChart control(Trace trace, CheckCover checks) {

@@ -26,7 +26,7 @@ class ResultsModelTest {
     try (TestDesk desk = new TestDesk(folder.resolve("lab"))) {
       ResultsModel model = new ResultsModel(desk.desk());
       model.refresh();
-      assertTrue(model.batch().get().isEmpty());
+      assertTrue(model.batch().batch().get().isEmpty());
       assertEquals(ResultsModel.Shown.NOTHING, model.shown().get());
     }
   }
@@ -66,10 +66,10 @@ class ResultsModelTest {
       desk.batch("next one", StormLab.METHOD, "sample");
       ResultsModel model = new ResultsModel(desk.desk());
       model.refresh();
-      assertEquals("next one", model.batch().get().orElseThrow().name());
+      assertEquals("next one", model.batch().batch().get().orElseThrow().name());
 
       assertTrue(model.scanned(BagScan.of(storm.ids().get(3))));
-      assertEquals(storm.batch(), model.batch().get().orElseThrow().code());
+      assertEquals(storm.batch(), model.batch().batch().get().orElseThrow().code());
       assertEquals(storm.ids().get(3), model.wanted().get());
     }
   }
