@@ -38,55 +38,6 @@ public record RowExtras(
   public static final RowExtras NONE =
       new RowExtras(null, null, null, null, null, null, null, false, null, null, null);
 
-  /** The same with another part. */
-  public RowExtras withPart(@Nullable Fraction other) {
-    return new RowExtras(
-        other,
-        ignited,
-        material,
-        muffledCelsius,
-        expectedMgPerL,
-        expectedU,
-        mixture,
-        filtrate,
-        dissolvedMgPerL,
-        dissolvedU,
-        dried);
-  }
-
-  /** The same with the furnace's mass, on a filter of a material that was muffled or not. */
-  public RowExtras withIgnited(
-      @Nullable Mass mass, FilterFitness.@Nullable Material made, @Nullable Double celsius) {
-    return new RowExtras(
-        part,
-        mass,
-        made,
-        celsius,
-        expectedMgPerL,
-        expectedU,
-        mixture,
-        filtrate,
-        dissolvedMgPerL,
-        dissolvedU,
-        dried);
-  }
-
-  /** The same with what a reference sample should give. */
-  public RowExtras withExpected(@Nullable Double mgPerL, @Nullable Double u) {
-    return new RowExtras(
-        part,
-        ignited,
-        material,
-        muffledCelsius,
-        mgPerL,
-        u,
-        mixture,
-        filtrate,
-        dissolvedMgPerL,
-        dissolvedU,
-        dried);
-  }
-
   boolean isSand() {
     return part != null && part.isSand();
   }

@@ -32,18 +32,27 @@ final class Extras {
     if (ignited == null && part == null && expected == null) {
       return null;
     }
-    RowExtras out =
-        RowExtras.NONE.withPart(part).withExpected(expected, number(record, "expected_u_mg_l"));
-    return ignited == null ? out : heated(out, ignited);
+    boolean burnt = ignited != null;
+    return new RowExtras(
+        part,
+        ignited,
+        burnt ? LotFitness.material(lot) : null,
+        burnt ? muffled() : null,
+        expected,
+        number(record, "expected_u_mg_l"),
+        null,
+        false,
+        null,
+        null,
+        null);
   }
 
   /**
    * What was refused at the furnace cannot be here; what the lot's record does not say is flagged.
    */
-  private RowExtras heated(RowExtras out, Mass ignited) {
+  private @Nullable Double muffled() {
     Double celsius = LotFitness.muffled(lot);
-    return out.withIgnited(
-        ignited, LotFitness.material(lot), celsius != null && celsius > 0 ? celsius : null);
+    return celsius != null && celsius > 0 ? celsius : null;
   }
 
   private static @Nullable Mass ignited(FilterState state) {
