@@ -22,7 +22,7 @@ final class Guard {
     if (held) {
       return work.run();
     }
-    try (LabLock.Held taken = lock.take()) {
+    try (LabLock.Held taken = lock.hold()) {
       held = true;
       return work.run();
     } finally {

@@ -13,6 +13,7 @@ import org.siltbench.station.ledger.Disk;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.LedgerFile;
 import org.siltbench.station.ledger.LineText;
+import org.siltbench.station.ledger.Pen;
 import org.siltbench.station.ledger.Position;
 import org.siltbench.station.register.LineSource;
 
@@ -24,13 +25,15 @@ final class Ledgers implements LineSource, AutoCloseable {
   private final Path folder;
   private final String code;
   private final Disk disk;
+  private final Pen pen;
   private final Consumer<String> notes;
   private final Map<String, LedgerFile> files = new TreeMap<>();
 
-  Ledgers(Path folder, String code, Disk disk, Consumer<String> notes) {
+  Ledgers(Path folder, String code, Disk disk, Pen pen, Consumer<String> notes) {
     this.folder = folder;
     this.code = code;
     this.disk = disk;
+    this.pen = pen;
     this.notes = notes;
   }
 
@@ -76,7 +79,7 @@ final class Ledgers implements LineSource, AutoCloseable {
   private void open(String bench, Map<String, Position> known) throws IOException {
     Position position = known.getOrDefault(bench, Position.start(bench));
     Path path = file(folder, bench);
-    files.put(bench, new LedgerFile(disk, path, !bench.equals(code), position, notes));
+    files.put(bench, new LedgerFile(disk, path, !bench.equals(code), position, pen, notes));
   }
 
   /** The copy of another bench's ledger, made empty where there is none. */

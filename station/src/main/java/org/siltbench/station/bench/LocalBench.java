@@ -49,7 +49,8 @@ final class LocalBench implements OpenLab {
     this.lock = LabLock.of(folder);
     this.guard = new Guard(lock);
     this.thread = new BenchThread("bench " + code);
-    this.ledgers = new Ledgers(folder.resolve("ledger"), code, setting.disk(), setting.notes());
+    this.ledgers =
+        new Ledgers(folder.resolve("ledger"), code, setting.disk(), lock, setting.notes());
     try {
       this.keeper = thread.call(this::opened);
       this.answers = new Answers(thread, keeper);
@@ -158,22 +159,26 @@ final class LocalBench implements OpenLab {
   }
 
   private List<Entry> acted(Supplier<List<Draft>> rule) {
-    List<Entry> written = new ArrayList<>();
-    List<Draft> drafts = new ArrayList<>();
     try {
-      return guard.locked(
-          () -> {
-            if (ledgers.own().unsure()) {
-              ledgers.own().recover();
-            }
-            keeper.catchUp();
-            drafts.addAll(rule.get());
-            if (!drafts.isEmpty()) {
-              checkWritable(drafts);
-              write(drafts, written);
-            }
-            return written;
-          });
+      return guard.locked(() -> lockedAct(rule));
+    } catch (IOException e) {
+      throw DiskTrouble.writing(true, e);
+    }
+  }
+
+  /** What failed is taken back before another process can come and read it. */
+  private List<Entry> lockedAct(Supplier<List<Draft>> rule) {
+    try {
+      if (ledgers.own().unsure()) {
+        ledgers.own().recover();
+      }
+      keeper.catchUp();
+      List<Draft> drafts = List.copyOf(rule.get());
+      if (drafts.isEmpty()) {
+        return List.of();
+      }
+      checkWritable(drafts);
+      return write(drafts);
     } catch (IOException e) {
       throw DiskTrouble.writing(recovered(), e);
     }
@@ -182,13 +187,10 @@ final class LocalBench implements OpenLab {
   /** False if it is not known whether the last entry reached the disk. */
   private boolean recovered() {
     try {
-      return guard.locked(
-          () -> {
-            if (ledgers.own().unsure()) {
-              ledgers.own().recover();
-            }
-            return true;
-          });
+      if (ledgers.own().unsure()) {
+        ledgers.own().recover();
+      }
+      return true;
     } catch (IOException e) {
       setting.notes().accept("The disk fails still: " + e.getMessage() + ".");
       return false;
@@ -294,14 +296,14 @@ final class LocalBench implements OpenLab {
   }
 
   /** The entries of one act reach the disk together, or none of them does. */
-  private void write(List<Draft> drafts, List<Entry> written) throws IOException {
+  private List<Entry> write(List<Draft> drafts) throws IOException {
     LedgerFile own = ledgers.own();
     List<Entry> act = new ArrayList<>(drafts.size());
     for (Draft draft : drafts) {
       act.add(stamped(draft, own.position().seq() + 1 + act.size()));
     }
     keeper.written(own.append(act));
-    written.addAll(act);
+    return act;
   }
 
   private Entry stamped(Draft draft, long seq) {

@@ -2,20 +2,13 @@ package org.siltbench.station.fault;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import org.siltbench.station.ledger.ActPart;
-import org.siltbench.station.ledger.Entry;
-import org.siltbench.station.ledger.EntryRef;
-import org.siltbench.station.ledger.Hlc;
 import org.siltbench.station.ledger.LedgerFile;
 import org.siltbench.station.ledger.Line;
-import org.siltbench.station.ledger.LineText;
+import org.siltbench.station.ledger.Pen;
 import org.siltbench.station.ledger.Position;
 import org.siltbench.station.ledger.VerifyLedger;
 
@@ -40,6 +33,7 @@ public final class FaultRun {
 
   private final Random random;
   private final FaultyDisk disk;
+  private final FaultEntries entries;
   private final List<String> acknowledged = new ArrayList<>();
   private Position known = Position.start("BT24");
   private int failedWrites;
@@ -51,6 +45,7 @@ public final class FaultRun {
   private FaultRun(long seed) {
     random = new Random(seed);
     disk = new FaultyDisk(random);
+    entries = new FaultEntries(random);
   }
 
   /** Runs one seed. */
@@ -102,7 +97,7 @@ public final class FaultRun {
   /** Opens at the start or where a register had left off; power may go while the end is mended. */
   private LedgerFile open(int cut) throws IOException {
     Position from = random.nextBoolean() ? known : Position.start("BT24");
-    LedgerFile file = new LedgerFile(disk, PATH, false, from, note -> tornTails++);
+    LedgerFile file = new LedgerFile(disk, PATH, false, from, Pen.ALONE, note -> tornTails++);
     if (!file.fitsPosition()) {
       throw new AssertionError("an acknowledged entry cannot be read again");
     }
@@ -133,7 +128,8 @@ public final class FaultRun {
 
   private void append(LedgerFile file) {
     try {
-      file.append(act(file.position().seq() + 1)).forEach(line -> acknowledged.add(line.sum()));
+      file.append(entries.act(file.position().seq() + 1))
+          .forEach(line -> acknowledged.add(line.sum()));
       known = file.position();
     } catch (IOException e) {
       failedWrites++;
@@ -150,30 +146,5 @@ public final class FaultRun {
         failedRecoveries++;
       }
     }
-  }
-
-  /** One entry, or several that belong together. */
-  private List<Entry> act(long first) {
-    List<Entry> act = new ArrayList<>();
-    int size = random.nextBoolean() ? 1 : 2 + random.nextInt(4);
-    for (long seq = first; seq < first + size; seq++) {
-      act.add(entry(seq));
-    }
-    return act;
-  }
-
-  private Entry entry(long seq) {
-    String raw = "+ 0.1234 g µ\n".repeat(random.nextInt(1, 200));
-    OffsetDateTime at = Instant.ofEpochSecond(1_700_000_000L + seq).atOffset(ZoneOffset.UTC);
-    return new Entry(
-        LineText.VERSION,
-        new EntryRef("BT24", seq),
-        at,
-        new Hlc(1_700_000_000_000L + seq, 0),
-        "AB",
-        "weighing",
-        1,
-        true,
-        Map.of("raw", raw, "n", random.nextLong()));
   }
 }

@@ -5,6 +5,7 @@ import static java.nio.file.StandardOpenOption.READ;
 import static java.nio.file.StandardOpenOption.WRITE;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.file.Path;
@@ -20,15 +21,20 @@ import org.siltbench.station.Problem;
 /**
  * The lock of one lab folder. The lock file is opened once in this process, however often the lab
  * is opened: on POSIX systems closing a second channel would release the lock of the first. Byte 0
- * is held while appending, byte 1 by the process that owns the register file.
+ * is held while appending, byte 1 by the process that owns the register file. After them stands the
+ * number of the pen's turn; it need not survive a power cut, which ends every process.
  */
-public final class LabLock implements AutoCloseable {
+public final class LabLock implements AutoCloseable, Pen {
+
+  private static final int TURN_AT = 8;
 
   private static final long PATIENCE = TimeUnit.SECONDS.toNanos(60);
   private static final Map<Path, Shared> OPEN = new HashMap<>();
 
   private final Shared shared;
   private @Nullable FileLock register;
+  private final ByteBuffer number = ByteBuffer.allocateDirect(Long.BYTES);
+  private long turn;
   private boolean closed;
 
   private LabLock(Shared shared) {
@@ -50,8 +56,31 @@ public final class LabLock implements AutoCloseable {
   }
 
   /** Takes the lock for appending; waits for other threads and processes. */
-  public Held take() throws IOException {
+  public Held hold() throws IOException {
     return shared.take();
+  }
+
+  @Override
+  public long take() throws IOException {
+    long now = written();
+    if (turn == 0 || now != turn) {
+      turn = Math.max(1, now + 1);
+      number.clear().putLong(turn).flip();
+      if (shared.channel.write(number, TURN_AT) != Long.BYTES) {
+        throw new IOException("the lock file took only part of what was written");
+      }
+    }
+    return turn;
+  }
+
+  @Override
+  public boolean isAt(long turn) throws IOException {
+    return written() == turn;
+  }
+
+  private long written() throws IOException {
+    number.clear();
+    return shared.channel.read(number, TURN_AT) == Long.BYTES ? number.flip().getLong() : 0;
   }
 
   /** Tries to become the owner of the register file until this is closed. */

@@ -26,8 +26,8 @@ public final class LedgerFile implements Closeable {
   private Position position;
   private Position actStart;
   private ActPart part = ActPart.ALONE;
+  private final End end;
   private boolean unsure;
-  private boolean clean;
   private boolean gap;
 
   /**
@@ -35,13 +35,16 @@ public final class LedgerFile implements Closeable {
    *
    * @param mirror a copy of another bench's ledger: what cannot be read is set aside, since it can
    *     be fetched again
+   * @param pen tells whether another process wrote meanwhile
    */
-  public LedgerFile(Disk disk, Path path, boolean mirror, Position known, Consumer<String> notes)
+  public LedgerFile(
+      Disk disk, Path path, boolean mirror, Position known, Pen pen, Consumer<String> notes)
       throws IOException {
     this.disk = disk;
     this.mirror = mirror;
     this.path = path;
     this.notes = notes;
+    this.end = new End(pen);
     this.position = known;
     this.actStart = known;
     this.file = disk.open(path);
@@ -100,14 +103,29 @@ public final class LedgerFile implements Closeable {
   /**
    * Reads on, at most so many lines and then to the end of their act, and mends the end where a
    * power cut left it torn: a whole entry gets its newline, anything else is set aside into a file
-   * beside, and with it the lines of the same act that are whole.
+   * beside, and with it the lines of the same act that are whole. If the disk fails meanwhile,
+   * nothing counts as read.
    */
   public List<Line> readOn(int atMost) throws IOException {
-    List<Line> lines = new ArrayList<>();
     if (file.size() < position.end()) {
       block("lines that were known are missing at the end of " + path.getFileName());
-      return lines;
+      return List.of();
     }
+    Position before = position;
+    ActPart partBefore = part;
+    boolean gapBefore = gap;
+    try {
+      return readAndMend(atMost);
+    } catch (IOException e) {
+      position = before;
+      part = partBefore;
+      gap = gapBefore;
+      throw e;
+    }
+  }
+
+  private List<Line> readAndMend(int atMost) throws IOException {
+    List<Line> lines = new ArrayList<>();
     actStart = position;
     Pieces pieces = new Pieces(file, position.end());
     Pieces.@Nullable Piece piece = pieces.next();
@@ -128,17 +146,6 @@ public final class LedgerFile implements Closeable {
     return lines;
   }
 
-  /**
-   * Changes the size in any case, since a system may have forgotten a change it failed to force.
-   */
-  private void cutAgain() throws IOException {
-    if (file.size() == position.end()) {
-      file.writeAll(new byte[1], position.end());
-    }
-    file.truncate(position.end());
-    file.force();
-  }
-
   private boolean inAct() {
     return !mirror && actStart.seq() != position.seq();
   }
@@ -148,12 +155,13 @@ public final class LedgerFile implements Closeable {
    * may never reach the disk. Nothing is written after an act before that act is sure.
    */
   private void makeSure(List<Line> lines) throws IOException {
+    end.beforeMending();
     Line newest = lines.get(lines.size() - 1);
     long from = lines.get(Math.max(0, lines.size() - newest.part().place())).at();
     for (long at = from; at < newest.end(); at += CHUNK) {
       file.writeAll(file.bytes(at, (int) Math.min(CHUNK, newest.end() - at)), at);
     }
-    file.force();
+    end.cut(file, position.end());
   }
 
   /** False if the rest was set aside. */
@@ -162,6 +170,7 @@ public final class LedgerFile implements Closeable {
       Line line = LineText.read(piece.entry(), piece.at());
       checkPlace(line);
       if (!piece.ended()) {
+        end.beforeMending();
         file.truncate(line.at() + line.length());
         file.writeAll(new byte[] {'\n'}, line.at() + line.length());
         file.force();
@@ -205,6 +214,10 @@ public final class LedgerFile implements Closeable {
   }
 
   private void setAside(long from) throws IOException {
+    if (!mirror) {
+      position = actStart;
+      part = ActPart.ALONE;
+    }
     Path aside = freeName(from);
     try (Disk.File copy = disk.open(aside)) {
       long size = file.size();
@@ -213,12 +226,8 @@ public final class LedgerFile implements Closeable {
       }
       copy.force();
     }
-    file.truncate(from);
-    file.force();
-    if (!mirror) {
-      position = actStart;
-      part = ActPart.ALONE;
-    }
+    end.beforeMending();
+    end.cut(file, from);
     notes.accept(asideNote(aside));
   }
 
@@ -252,26 +261,16 @@ public final class LedgerFile implements Closeable {
     List<Line> lines = new ArrayList<>(act.size());
     byte[] bytes = text(act, lines);
     unsure = true;
-    cleanEnd();
+    end.beforeAct(file, position.end());
     file.writeAll(bytes, position.end());
     file.force();
+    end.afterAct();
     unsure = false;
     for (Line line : lines) {
       position = position.after(line);
     }
     part = ActPart.ALONE;
     return lines;
-  }
-
-  /**
-   * Once, before the first act: whoever wrote here before may have cut off a failed act without
-   * success. Then the system shows the shorter file, while on the disk that act still follows.
-   */
-  private void cleanEnd() throws IOException {
-    if (!clean) {
-      cutAgain();
-      clean = true;
-    }
   }
 
   private byte[] text(List<Entry> act, List<Line> lines) {
@@ -317,8 +316,10 @@ public final class LedgerFile implements Closeable {
   /** Appends lines of another bench as they are; {@link #readOn} then reads and checks them. */
   public void appendVerbatim(byte[] lines) throws IOException {
     unsure = true;
+    end.beforeAct(file, position.end());
     file.writeAll(lines, position.end());
     file.force();
+    end.afterAct();
     unsure = false;
   }
 
@@ -329,12 +330,15 @@ public final class LedgerFile implements Closeable {
 
   /**
    * After a failed write or force: opens the file anew, takes away what was never acknowledged,
-   * forces, and reads the last acknowledged line again.
+   * forces, and reads the last acknowledged line again. Where another process wrote meanwhile it
+   * made the end sure before, and nothing is taken away: what stands there may be its own.
    */
   public void recover() throws IOException {
     file.close();
     file = disk.open(path);
-    cutAgain();
+    if (end.isUntouched()) {
+      end.cut(file, position.end());
+    }
     if (!fitsPosition()) {
       block("the last entry of " + path.getFileName() + " cannot be read again");
     }

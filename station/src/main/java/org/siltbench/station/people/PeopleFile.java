@@ -116,7 +116,7 @@ final class PeopleFile {
 
   void change(Change change) {
     try (LabLock lock = LabLock.of(folder);
-        LabLock.Held held = lock.take()) {
+        LabLock.Held held = lock.hold()) {
       Map<String, Kept> people = read();
       change.to(people);
       List<Object> list = new ArrayList<>();

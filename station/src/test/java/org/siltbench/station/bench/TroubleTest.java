@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.siltbench.station.bench.Labs.weighing;
 
-import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -32,78 +30,6 @@ class TroubleTest {
   @TempDir Path folder;
   private final Labs labs = new Labs(8);
 
-  /** The real disk, made to fail on order. */
-  private static final class Failing implements Disk {
-    private final Disk real = new RealDisk();
-    private long space = Long.MAX_VALUE;
-    private int failingForces;
-
-    @Override
-    public File open(Path path) throws IOException {
-      File file = real.open(path);
-      return new File() {
-        @Override
-        public long size() throws IOException {
-          return file.size();
-        }
-
-        @Override
-        public int read(ByteBuffer into, long at) throws IOException {
-          return file.read(into, at);
-        }
-
-        @Override
-        public int write(ByteBuffer from, long at) throws IOException {
-          return file.write(from, at);
-        }
-
-        @Override
-        public void force() throws IOException {
-          if (failingForces > 0) {
-            failingForces--;
-            throw new IOException("Input/output error");
-          }
-          file.force();
-        }
-
-        @Override
-        public void truncate(long size) throws IOException {
-          file.truncate(size);
-        }
-
-        @Override
-        public void close() throws IOException {
-          file.close();
-        }
-      };
-    }
-
-    @Override
-    public File read(Path path) throws IOException {
-      return real.read(path);
-    }
-
-    @Override
-    public List<String> names(Path place) throws IOException {
-      return real.names(place);
-    }
-
-    @Override
-    public void makeFolder(Path place) throws IOException {
-      real.makeFolder(place);
-    }
-
-    @Override
-    public void replace(Path path, byte[] content) throws IOException {
-      real.replace(path, content);
-    }
-
-    @Override
-    public long usableSpace(Path place) {
-      return space;
-    }
-  }
-
   private OpenLab create(Disk disk, Clock clock) {
     Setting setting =
         new Setting("AB", clock, new Random(1), new PlainSubjects(), labs.notes::add, disk);
@@ -112,7 +38,7 @@ class TroubleTest {
 
   @Test
   void aNearlyFullDiskStopsNewWorkAndLosesNothing() {
-    Failing disk = new Failing();
+    FailingDisk disk = new FailingDisk();
     try (OpenLab lab = create(disk, Clock.systemUTC())) {
       disk.space = 5 << 20;
       Problem full =
@@ -126,7 +52,7 @@ class TroubleTest {
 
   @Test
   void aFailedForceAnnouncesNothingAndWorkGoesOnOnceTheDiskIsWell() {
-    Failing disk = new Failing();
+    FailingDisk disk = new FailingDisk();
     try (OpenLab lab = create(disk, Clock.systemUTC())) {
       disk.failingForces = 1;
       Problem failed =

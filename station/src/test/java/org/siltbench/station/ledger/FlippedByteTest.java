@@ -24,7 +24,8 @@ class FlippedByteTest {
   private Path sample() throws IOException {
     Path path = folder.resolve("BT24.jsonl");
     try (LedgerFile file =
-        new LedgerFile(new RealDisk(), path, false, Position.start("BT24"), note -> {})) {
+        new LedgerFile(
+            new RealDisk(), path, false, Position.start("BT24"), Pen.ALONE, note -> {})) {
       for (int seq = 1; seq <= ENTRIES; seq += seq == 4 || seq == 9 ? 3 : 1) {
         file.append(act(seq, seq == 4 || seq == 9 ? 3 : 1));
       }

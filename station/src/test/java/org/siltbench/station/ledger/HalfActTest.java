@@ -37,7 +37,7 @@ class HalfActTest {
   }
 
   private LedgerFile open() throws IOException {
-    return new LedgerFile(disk, PATH, false, Position.start("BT24"), note -> {});
+    return new LedgerFile(disk, PATH, false, Position.start("BT24"), Pen.ALONE, note -> {});
   }
 
   private byte[] bytes() throws IOException {

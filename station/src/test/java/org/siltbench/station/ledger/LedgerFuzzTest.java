@@ -43,7 +43,12 @@ class LedgerFuzzTest {
       whole += checked.entries() > 0 ? 1 : 0;
       try (LedgerFile file =
           new LedgerFile(
-              new RealDisk(), path, random.nextBoolean(), Position.start("BT24"), note -> {})) {
+              new RealDisk(),
+              path,
+              random.nextBoolean(),
+              Position.start("BT24"),
+              Pen.ALONE,
+              note -> {})) {
         file.readOn(1000);
       }
     }

@@ -17,9 +17,9 @@ final class Flips {
 
   private Flips() {}
 
-  static Map<String, Object> run(Path folder) throws IOException {
+  static Map<String, Object> run(Path folder, int seed) throws IOException {
     Path lab = folder.resolve("flipped");
-    Random random = new Random(4);
+    Random random = new Random(seed);
     String code;
     try (OpenLab open = LabFolder.create(lab, "flipped", false, Bits.setting(1))) {
       code = open.code();

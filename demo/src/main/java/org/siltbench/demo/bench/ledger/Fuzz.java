@@ -42,8 +42,8 @@ final class Fuzz {
 
   private Fuzz() {}
 
-  static Map<String, Object> run(Path folder, int count) throws IOException {
-    Random random = new Random(5);
+  static Map<String, Object> run(Path folder, int count, int seed) throws IOException {
+    Random random = new Random(seed);
     Path file = folder.resolve("BT24.jsonl");
     long refused = 0;
     for (int i = 0; i < count; i++) {

@@ -2,6 +2,7 @@ package org.siltbench.demo.bench.ledger;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -43,18 +44,18 @@ final class Kills {
     return result;
   }
 
+  /** Started as this program was, and so with its class-data archive where it has one. */
+  private static Process start(Path lab) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    command.addAll(List.of(KilledWriter.class.getName(), lab.toString()));
+    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+  }
+
   private static List<String> killed(Path lab, int after) throws IOException, InterruptedException {
-    Process writer =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty("java.class.path"),
-                KilledWriter.class.getName(),
-                lab.toString())
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
+    Process writer = start(lab);
     List<String> lines = new ArrayList<>();
     try (BufferedReader out = writer.inputReader()) {
       for (String line = out.readLine(); line != null; line = out.readLine()) {

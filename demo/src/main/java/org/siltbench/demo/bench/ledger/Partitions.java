@@ -17,11 +17,11 @@ final class Partitions {
 
   private Partitions() {}
 
-  static Map<String, Object> run(Path folder, int schedules) throws IOException {
+  static Map<String, Object> run(Path folder, int schedules, int piece) throws IOException {
     long exchanged = 0;
-    for (int seed = 0; seed < schedules; seed++) {
-      Path place = folder.resolve("partition" + seed);
-      exchanged += schedule(place, seed);
+    for (int i = 0; i < schedules; i++) {
+      Path place = folder.resolve("partition" + i);
+      exchanged += schedule(place, 1_000_000L * piece + i);
       Bits.remove(place);
     }
     Map<String, Object> result = new LinkedHashMap<>();
@@ -31,12 +31,12 @@ final class Partitions {
     return result;
   }
 
-  private static long schedule(Path place, int seed) {
+  private static long schedule(Path place, long seed) {
     Random random = new Random(seed);
     List<OpenLab> labs = new ArrayList<>();
     for (int i = 0; i < BENCHES; i++) {
       labs.add(
-          LabFolder.create(place.resolve("lab" + i), "lab", false, Bits.setting(1000L * seed + i)));
+          LabFolder.create(place.resolve("lab" + i), "lab", false, Bits.setting(1000 * seed + i)));
     }
     long exchanged = 0;
     for (int step = 0; step < 40; step++) {

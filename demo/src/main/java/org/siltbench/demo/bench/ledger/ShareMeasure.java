@@ -23,7 +23,8 @@ public final class ShareMeasure {
 
   /**
    * Runs one step; {@code --server URL --server-user ROLE}, {@code --dir DIR}; {@code --benches N
-   * --weighings N} to send, {@code --fetch} to fetch. The password is in SILTBENCH_DB_PASSWORD.
+   * --weighings N} to send, with {@code --first N} in pieces, {@code --fetch} to fetch. The
+   * password is in SILTBENCH_DB_PASSWORD.
    */
   public static String run(String[] args) throws IOException {
     ServerAddress server =
@@ -54,12 +55,13 @@ public final class ShareMeasure {
       throws IOException {
     int benches = Bits.number(args, "--benches", 20);
     int weighings = Bits.number(args, "--weighings", 50_000);
+    int first = Bits.number(args, "--first", 0);
     double[] seconds = new double[benches];
     double[] rates = new double[benches];
     long sent = 0;
     for (int bench = 0; bench < benches; bench++) {
       Path lab = folder.resolve("lab" + bench);
-      OpenMeasure.fill(lab, weighings, 100 + bench, "N" + bench);
+      OpenMeasure.fill(lab, weighings, 100 + first + bench, "N" + (first + bench) + "-");
       try (OpenLab open = LabFolder.open(lab, Bits.setting(1))) {
         long start = System.nanoTime();
         long here = sendOwn(server, open);
