@@ -1,8 +1,10 @@
 package org.siltbench.station;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
@@ -70,6 +72,29 @@ class ArchitectureTest {
           .accessField(System.class, "out")
           .orShould()
           .accessField(System.class, "err");
+
+  /** What the window can meet has a code; these models give sentences of their own bundle. */
+  static final ArchRule what_the_window_can_meet_is_said_by_codes =
+      noClasses()
+          .that(
+              resideInAPackage("org.siltbench.station..")
+                  .and(
+                      not(
+                          resideInAnyPackage(
+                              "..station.command..", "..station.share..", "..station.backup..")))
+                  .and(not(belongToAnyOf(Problem.class)))
+                  .and(
+                      not(
+                          nameMatching(
+                              ".*\\.(AmendModel|ProveModel|AuditModel|PapersModel|TripModel"
+                                  + "|ImportModel|NotesModel|WindowTask)"))))
+          .should()
+          .callConstructor(Problem.Refused.class, String.class, String.class, String.class)
+          .orShould()
+          .callConstructor(Problem.WrongUse.class, String.class, String.class)
+          .orShould()
+          .callConstructor(
+              Problem.Outside.class, String.class, String.class, String.class, Throwable.class);
 
   static final ArchRule only_the_start_of_the_program_asks_the_machine_for_the_time =
       noClasses()

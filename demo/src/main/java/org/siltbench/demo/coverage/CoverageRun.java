@@ -110,7 +110,7 @@ public final class CoverageRun {
 
   private Mass weigh(PanWatch pan, double mg) throws InterruptedException {
     onHand = Load.of(Mass.ofMilligrams(mg + u.massMg() * chance.nextGaussian()));
-    PanOutcome outcome = pan.weigh(new PanLoad.OfFilter("filter", ""));
+    PanOutcome outcome = pan.weigh(PanLoad.OfFilter.in("filter", ""));
     if (outcome instanceof PanOutcome.Stable stable) {
       return Measured.observed(stable, "practice", pan.formatName()).mass();
     }

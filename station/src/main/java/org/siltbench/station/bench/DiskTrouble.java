@@ -13,39 +13,21 @@ final class DiskTrouble {
 
   static Problem.Outside opening(Path folder, IOException e) {
     if (e instanceof AccessDeniedException || text(e).contains("read-only")) {
-      return new Problem.Outside(
-          "The lab folder " + folder + " cannot be written: " + e.getMessage() + ".",
-          "Nothing was changed.",
-          "Ask for the right to write there, or name another folder with --lab.",
-          e);
+      return new Problem.Outside(e, BenchSays.FOLDER_NOT_WRITABLE, folder, e.getMessage());
     }
-    return new Problem.Outside(
-        "The lab folder " + folder + " cannot be opened: " + e.getMessage() + ".",
-        "Nothing was changed.",
-        "Check the disk, then try again.",
-        e);
+    return new Problem.Outside(e, BenchSays.FOLDER_NOT_OPENED, folder, e.getMessage());
   }
 
   static Problem.Outside writing(boolean known, IOException e) {
-    String what =
-        isFull(e) ? "The disk is full." : "The disk failed while writing: " + e.getMessage() + ".";
-    String safe =
-        known
-            ? "This was not recorded. Everything recorded before is safe."
-            : "It is not certain whether this was recorded. Everything before it is safe.";
-    String next =
-        isFull(e)
-            ? "Make room on the disk, then do it again."
-            : "Check the disk, make a backup, then do it again.";
-    return new Problem.Outside(what, safe, next, e);
+    if (isFull(e)) {
+      return new Problem.Outside(e, known ? BenchSays.DISK_FULL : BenchSays.DISK_FULL_UNSURE);
+    }
+    return new Problem.Outside(
+        e, known ? BenchSays.DISK_FAILED : BenchSays.DISK_FAILED_UNSURE, e.getMessage());
   }
 
   static Problem.Outside nearlyFull(Path folder, long free) {
-    return new Problem.Outside(
-        "The disk that holds %s is nearly full: %d MiB are left.".formatted(folder, free >> 20),
-        "This was not recorded. Everything recorded before is safe.",
-        "Make room on the disk, then do it again.",
-        null);
+    return new Problem.Outside(null, BenchSays.NEARLY_FULL, folder, free >> 20);
   }
 
   static boolean isFull(IOException e) {

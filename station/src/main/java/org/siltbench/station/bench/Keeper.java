@@ -206,11 +206,7 @@ final class Keeper implements AutoCloseable {
       return true;
     } catch (RegisterFailed e) {
       renewForAnswers();
-      throw new Problem.Outside(
-          "The register was damaged while it was read; it was made anew.",
-          "The ledger is whole.",
-          "Do it again.",
-          e);
+      throw new Problem.Outside(e, BenchSays.REGISTER_DAMAGED);
     }
   }
 

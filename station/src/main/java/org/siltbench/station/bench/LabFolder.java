@@ -41,10 +41,7 @@ public final class LabFolder {
    */
   public static OpenLab create(Path folder, String name, boolean practice, Setting setting) {
     if (exists(folder)) {
-      throw new Problem.Refused(
-          "The folder " + folder + " is a lab folder already.",
-          "Nothing was changed.",
-          "Open it as it is, or name another folder.");
+      throw new Problem.Refused(BenchSays.IS_LAB_ALREADY, folder);
     }
     return create(folder, name, practice, Optional.empty(), setting);
   }
@@ -63,10 +60,7 @@ public final class LabFolder {
       Optional<Path> source,
       Setting setting) {
     if (exists(folder)) {
-      throw new Problem.Refused(
-          "The folder " + folder + " is a lab folder already.",
-          "Nothing was changed.",
-          "Restore into an empty folder.");
+      throw new Problem.Refused(BenchSays.RESTORE_INTO_LAB, folder);
     }
     try {
       setting.disk().makeFolder(folder);
@@ -101,9 +95,7 @@ public final class LabFolder {
   /** Opens a lab folder. */
   public static OpenLab open(Path folder, Setting setting) {
     if (!exists(folder)) {
-      throw new Problem.WrongUse(
-          "The folder " + folder + " is not a lab folder.",
-          "Name the right folder with --lab, or make a new lab.");
+      throw new Problem.WrongUse(BenchSays.NO_LAB, folder);
     }
     try {
       return new LocalBench(folder, readCode(folder), setting);

@@ -143,11 +143,7 @@ final class LocalBench implements OpenLab {
       data.put("key", key.open());
       return new Draft("day.closed", 1, true, data);
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The key of this bench cannot be used: " + e.getMessage() + ".",
-          "The day was not closed; everything recorded is safe.",
-          "Put bench.key back from a backup of this computer.",
-          e);
+      throw new Problem.Outside(e, BenchSays.KEY_UNUSABLE, e.getMessage());
     }
   }
 
@@ -272,11 +268,7 @@ final class LocalBench implements OpenLab {
     for (LedgerFile file : ledgers.all()) {
       String trouble = file.position().trouble();
       if (!trouble.isEmpty()) {
-        throw new Problem.Outside(
-            trouble,
-            "Nothing new is written; all that can be read stays readable.",
-            "Run verify to see what is damaged. A newer entry needs a newer version; a damaged ledger is restored from a backup or the server.",
-            null);
+        throw new Problem.Outside(null, BenchSays.NOT_WRITABLE, trouble);
       }
     }
     long free = setting.disk().usableSpace(folder);

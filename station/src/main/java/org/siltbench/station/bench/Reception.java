@@ -81,9 +81,6 @@ final class Reception {
   }
 
   private static Problem.Refused refused(String why) {
-    return new Problem.Refused(
-        "Lines from another bench were not taken in. " + why,
-        "Nothing here was changed.",
-        "Run verify at that bench; a newer version there needs a newer version here.");
+    return new Problem.Refused(BenchSays.NOT_TAKEN_IN, why);
   }
 }

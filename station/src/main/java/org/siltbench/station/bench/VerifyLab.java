@@ -72,11 +72,7 @@ public final class VerifyLab {
     try {
       return new VerifyLab(folder).run(more);
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The ledger in " + folder + " cannot be read: " + e.getMessage() + ".",
-          "Nothing was changed.",
-          "Check the disk and the rights of the folder.",
-          e);
+      throw new Problem.Outside(e, BenchSays.LEDGER_UNREADABLE, folder, e.getMessage());
     }
   }
 
@@ -84,9 +80,7 @@ public final class VerifyLab {
   public static Anchor paper(String bench, String printed) {
     String hash = printed.replaceAll("[\\s-]", "").toLowerCase(java.util.Locale.ROOT);
     if (!PRINTED.matcher(hash).matches()) {
-      throw new Problem.WrongUse(
-          "\"" + printed + "\" is not a printed hash.",
-          "A hash has the digits 0-9 and the letters a-f, at least 8 of them.");
+      throw new Problem.WrongUse(BenchSays.NO_HASH, printed);
     }
     return new Anchor("paper", "given", bench, 0, hash, "");
   }

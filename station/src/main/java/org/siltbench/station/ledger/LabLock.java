@@ -154,11 +154,7 @@ public final class LabLock implements AutoCloseable, Pen {
       FileLock lock = channel.tryLock(0, 1, false);
       while (lock == null) {
         if (System.nanoTime() - start > PATIENCE) {
-          throw new Problem.Outside(
-              "Another program has held the lock of this lab for a minute.",
-              "Nothing was written.",
-              "Close the other program, or wait until it is done, and try again.",
-              null);
+          throw new Problem.Outside(null, LedgerSays.LOCK_HELD);
         }
         LockSupport.parkNanos(200_000);
         lock = channel.tryLock(0, 1, false);

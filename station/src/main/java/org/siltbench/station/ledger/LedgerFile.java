@@ -296,10 +296,7 @@ public final class LedgerFile implements Closeable {
   }
 
   private static Problem.Refused tooMuch(String what) {
-    return new Problem.Refused(
-        "This is too much for one act: " + what + ".",
-        "Nothing was recorded of it; everything recorded before is safe.",
-        "Do it in smaller parts.");
+    return new Problem.Refused(LedgerSays.TOO_MUCH, what);
   }
 
   private static byte[] joined(byte[][] texts, int length) {

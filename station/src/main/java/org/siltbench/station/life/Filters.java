@@ -22,13 +22,7 @@ public final class Filters {
    * @throws Problem.Refused if no batch has it
    */
   public static FilterState require(RegisterView register, String id) {
-    return find(register, id)
-        .orElseThrow(
-            () ->
-                new Problem.Refused(
-                    "No batch in this lab has a filter " + id + ".",
-                    "Nothing was recorded.",
-                    "Check the bag; if another bench prepared it, exchange ledgers first."));
+    return find(register, id).orElseThrow(() -> new Problem.Refused(LifeSays.NO_FILTER, id));
   }
 
   /** All filters of a batch, by ID. */

@@ -57,10 +57,7 @@ public final class Life {
   }
 
   private static Problem.Refused refusal(String filter, Status from, Refuses no) {
-    return new Problem.Refused(
-        "Filter " + filter + " (" + from.code() + "): " + no.why(),
-        "Nothing was recorded for it.",
-        no.wayOut());
+    return new Problem.Refused(LifeSays.REFUSED, filter, from.code(), no.words(), no.wordsOut());
   }
 
   private static Outcome planned(Act act) {
@@ -68,33 +65,22 @@ public final class Life {
       case PRE_DRY, HOLD -> new Goes(PLANNED);
       case PRE_WEIGH -> new Goes(PRE_WEIGHED);
       case REJECT -> new Goes(REJECTED);
-      case LABEL, CLOSE_BAG, REPEAT, AUDIT ->
-          new Refuses("it has no mass yet.", "Pre-weigh it first.");
+      case LABEL, CLOSE_BAG, REPEAT, AUDIT -> new Refuses(LifeSays.NO_MASS);
       case ISSUE, RETURN, MISS, RECEIVE, DRY, END_DRY, POST_WEIGH, PROVE, IGNITE, RELEASE ->
-          new Refuses(
-              "it has no pre-weigh mass.",
-              "If its mass was written down by hand, key it in as a stated pre-weigh mass; else"
-                  + " reject it.");
+          new Refuses(LifeSays.NO_PRE_MASS);
     };
   }
 
   private static Outcome preWeighed(Act act, boolean staysInLab) {
     return switch (act) {
       case PRE_DRY, PRE_WEIGH, REPEAT, AUDIT, LABEL, CLOSE_BAG, HOLD -> new Goes(PRE_WEIGHED);
-      case ISSUE ->
-          staysInLab
-              ? new Refuses("its role keeps it in the lab.", "Issue the others without it.")
-              : new Goes(ISSUED);
+      case ISSUE -> staysInLab ? new Refuses(LifeSays.STAYS_IN_LAB) : new Goes(ISSUED);
       case RECEIVE -> new Goes(RECEIVED);
-      case DRY ->
-          staysInLab
-              ? new Goes(DRYING)
-              : new Refuses("it has not come back from the field.", "Receive it first.");
+      case DRY -> staysInLab ? new Goes(DRYING) : new Refuses(LifeSays.NOT_BACK);
       case REJECT -> new Goes(REJECTED);
-      case RETURN, MISS -> new Refuses("it is not out on a trip.", "Nothing needs doing.");
+      case RETURN, MISS -> new Refuses(LifeSays.NOT_OUT);
       case END_DRY -> notInOven();
-      case POST_WEIGH, PROVE, IGNITE ->
-          new Refuses("it has not been dried since its pre-weighing.", "Receive and dry it first.");
+      case POST_WEIGH, PROVE, IGNITE -> new Refuses(LifeSays.NOT_DRIED_SINCE);
       case RELEASE -> unfinished();
     };
   }
@@ -105,15 +91,9 @@ public final class Life {
       case RETURN -> new Goes(PRE_WEIGHED);
       case RECEIVE -> new Goes(RECEIVED);
       case REJECT -> new Goes(REJECTED);
-      case ISSUE -> new Refuses("it is already out on a trip.", "Take it back to stock first.");
-      case PRE_DRY, PRE_WEIGH, REPEAT ->
-          new Refuses(
-              "it is out on a trip.",
-              "If it came back unused, return it to stock; if it came back loaded, receive it.");
-      case DRY, POST_WEIGH, PROVE, IGNITE ->
-          new Refuses(
-              "there is no record that it came back.",
-              "Receive it with its field notes, then dry it.");
+      case ISSUE -> new Refuses(LifeSays.OUT_ALREADY);
+      case PRE_DRY, PRE_WEIGH, REPEAT -> new Refuses(LifeSays.OUT);
+      case DRY, POST_WEIGH, PROVE, IGNITE -> new Refuses(LifeSays.NO_RECORD_OF_RETURN);
       case END_DRY -> notInOven();
       case RELEASE -> unfinished();
     };
@@ -124,10 +104,8 @@ public final class Life {
       case LABEL, HOLD -> new Goes(RECEIVED);
       case DRY -> new Goes(DRYING);
       case REJECT -> new Goes(REJECTED);
-      case RECEIVE ->
-          new Refuses("it has been received before.", "Correct the first record instead.");
-      case POST_WEIGH, PROVE, IGNITE ->
-          new Refuses("it has not been dried.", "Put it into a drying cycle first.");
+      case RECEIVE -> new Refuses(LifeSays.RECEIVED_BEFORE);
+      case POST_WEIGH, PROVE, IGNITE -> new Refuses(LifeSays.NOT_DRIED);
       case END_DRY -> notInOven();
       case RELEASE -> unfinished();
       case PRE_DRY, PRE_WEIGH, REPEAT, AUDIT, CLOSE_BAG, ISSUE, RETURN, MISS -> loaded();
@@ -139,10 +117,9 @@ public final class Life {
       case DRY, END_DRY, HOLD, LABEL -> new Goes(DRYING);
       case POST_WEIGH -> new Goes(POST_WEIGHED);
       case REJECT -> new Goes(REJECTED);
-      case RECEIVE ->
-          new Refuses("it has been received before.", "Correct the first record instead.");
+      case RECEIVE -> new Refuses(LifeSays.RECEIVED_BEFORE);
       case PROVE, IGNITE, RELEASE -> unfinished();
-      case REPEAT -> new Refuses("there is no mass to repeat yet.", "Post-weigh it first.");
+      case REPEAT -> new Refuses(LifeSays.NOTHING_TO_REPEAT);
       case PRE_DRY, PRE_WEIGH, AUDIT, CLOSE_BAG, ISSUE, RETURN, MISS -> loaded();
     };
   }
@@ -155,10 +132,8 @@ public final class Life {
       case RELEASE -> new Goes(REPORTED);
       case REJECT -> new Goes(REJECTED);
       case POST_WEIGH -> weighedSinceDrying();
-      case IGNITE ->
-          new Refuses("its dry mass is not constant yet.", "Dry and weigh it until it is.");
-      case RECEIVE ->
-          new Refuses("it has been received before.", "Correct the first record instead.");
+      case IGNITE -> new Refuses(LifeSays.NOT_CONSTANT);
+      case RECEIVE -> new Refuses(LifeSays.RECEIVED_BEFORE);
       case END_DRY -> notInOven();
       case PRE_DRY, PRE_WEIGH, AUDIT, CLOSE_BAG, ISSUE, RETURN, MISS -> loaded();
     };
@@ -171,8 +146,7 @@ public final class Life {
       case RELEASE -> new Goes(REPORTED);
       case REJECT -> new Goes(REJECTED);
       case POST_WEIGH -> weighedSinceDrying();
-      case RECEIVE ->
-          new Refuses("it has been received before.", "Correct the first record instead.");
+      case RECEIVE -> new Refuses(LifeSays.RECEIVED_BEFORE);
       case END_DRY -> notInOven();
       case PRE_DRY, PRE_WEIGH, AUDIT, CLOSE_BAG, ISSUE, RETURN, MISS -> loaded();
     };
@@ -203,7 +177,7 @@ public final class Life {
   private static Outcome rejected(Act act) {
     return switch (act) {
       case HOLD, RELEASE -> new Goes(REJECTED);
-      case REJECT -> new Refuses("it was rejected before.", "The log sheet shows why.");
+      case REJECT -> new Refuses(LifeSays.REJECTED_BEFORE);
       case PRE_DRY,
           PRE_WEIGH,
           REPEAT,
@@ -219,34 +193,27 @@ public final class Life {
           POST_WEIGH,
           PROVE,
           IGNITE ->
-          new Refuses(
-              "it was rejected.",
-              "Put it aside. If that was a mistake, correct the rejection with void=true.");
+          new Refuses(LifeSays.REJECTED);
     };
   }
 
   private static Refuses loaded() {
-    return new Refuses(
-        "it carries a sample; this act is for a clean filter.", "Check the bag in your hand.");
+    return new Refuses(LifeSays.LOADED);
   }
 
   private static Refuses notInOven() {
-    return new Refuses("it is not in a drying cycle.", "Start one with it first.");
+    return new Refuses(LifeSays.NOT_IN_OVEN);
   }
 
   private static Refuses weighedSinceDrying() {
-    return new Refuses(
-        "it has been weighed since it was last dried.",
-        "Dry it again for the next weighing, or weigh it as a repeat.");
+    return new Refuses(LifeSays.WEIGHED_SINCE);
   }
 
   private static Refuses unfinished() {
-    return new Refuses("its weighings are not finished.", "Finish or reject it first.");
+    return new Refuses(LifeSays.UNFINISHED);
   }
 
   private static Refuses alreadyReported() {
-    return new Refuses(
-        "its result has been reported.",
-        "Record a correction with a reason, then release an amended report.");
+    return new Refuses(LifeSays.REPORTED);
   }
 }

@@ -57,10 +57,10 @@ public final class GuardedLab implements OpenLab {
   private static void need(Person person, Right right, String what) {
     if (!person.right().includes(right)) {
       throw new Problem.Refused(
-          "%s may not %s: that takes the right to %s."
-              .formatted(person.initials(), what, right.code()),
-          "Nothing was recorded.",
-          right == Right.SUPERVISE ? "Ask a supervisor to do it." : "Ask a supervisor.");
+          right == Right.SUPERVISE ? PeopleSays.SUPERVISE_NEEDED : PeopleSays.RIGHT_NEEDED,
+          person.initials(),
+          what,
+          right.code());
     }
   }
 

@@ -50,7 +50,7 @@ public final class People {
   public void put(String initials, Right right, char[] pin, String badge) {
     String name = named(initials);
     if (pin.length < 4 || pin.length > 64) {
-      throw new Problem.WrongUse("A PIN has 4 to 64 characters.", "Choose another one.");
+      throw new Problem.WrongUse(PeopleSays.PIN_LENGTH);
     }
     String hash = PinHash.of(pin, random);
     String badgeHash = badge.isBlank() ? "" : PinHash.of(badge.strip().toCharArray(), random);
@@ -67,8 +67,7 @@ public final class People {
     file.change(
         people -> {
           if (people.remove(name) == null) {
-            throw new Problem.Refused(
-                "Nobody is registered as " + name + '.', "", "siltbench people list shows who is.");
+            throw new Problem.Refused(PeopleSays.NOBODY, name);
           }
           keepASupervisor(people, !people.isEmpty());
         });
@@ -77,10 +76,7 @@ public final class People {
   private static void keepASupervisor(Map<String, PeopleFile.Kept> people, boolean asked) {
     boolean none = people.values().stream().noneMatch(kept -> kept.right() == Right.SUPERVISE);
     if (asked && none) {
-      throw new Problem.Refused(
-          "Then nobody could supervise.",
-          "Nothing was changed.",
-          "Register a supervisor first. Removing everybody opens the lab again.");
+      throw new Problem.Refused(PeopleSays.NO_SUPERVISOR_LEFT);
     }
   }
 
@@ -98,10 +94,7 @@ public final class People {
     }
     long wait = wait(kept);
     if (wait > 0) {
-      throw new Problem.Refused(
-          "There were %d wrong PINs for %s.".formatted(kept.failed(), name),
-          "Nothing was recorded.",
-          "Wait %d seconds, then try again.".formatted((wait + 999) / 1000));
+      throw new Problem.Refused(PeopleSays.TOO_MANY_PINS, kept.failed(), name, (wait + 999) / 1000);
     }
     boolean right = PinHash.fits(pin, kept.pin());
     if (!right || kept.failed() > 0) {
@@ -139,10 +132,7 @@ public final class People {
   }
 
   private static Problem.Refused refused(String name) {
-    return new Problem.Refused(
-        name + " was not let in: unknown initials or a wrong PIN.",
-        "Nothing was recorded.",
-        "Try again, or ask a supervisor.");
+    return new Problem.Refused(PeopleSays.NOT_LET_IN, name);
   }
 
   /** The initials as they are kept: without blanks around, in capitals. */
@@ -150,7 +140,7 @@ public final class People {
     String name = initials.strip().toUpperCase(Locale.ROOT);
     int bytes = name.getBytes(StandardCharsets.UTF_8).length;
     if (bytes == 0 || bytes > 40 || name.chars().anyMatch(c -> c < ' ')) {
-      throw new Problem.WrongUse("Those are no initials.", "Give 1 to 40 characters.");
+      throw new Problem.WrongUse(PeopleSays.NO_INITIALS);
     }
     return name;
   }

@@ -68,19 +68,11 @@ final class PeopleFile {
   }
 
   private Problem.Outside damaged(@org.jspecify.annotations.Nullable Exception e) {
-    return new Problem.Outside(
-        "The file of people (" + file + ") is damaged.",
-        "The ledger is not touched. Nobody can be let in until it is mended.",
-        "Put people.json back, or move it away and register the people anew.",
-        e);
+    return new Problem.Outside(e, PeopleSays.FILE_DAMAGED, file);
   }
 
   private Problem.Outside outside(IOException e) {
-    return new Problem.Outside(
-        "The file of people (" + file + ") cannot be used: " + e.getMessage() + ".",
-        "The ledger is not touched.",
-        "Check the rights of the lab folder.",
-        e);
+    return new Problem.Outside(e, PeopleSays.FILE_UNUSABLE, file, e.getMessage());
   }
 
   private static Kept kept(Map<?, ?> item) {

@@ -31,17 +31,7 @@ final class Header {
       names.add(name);
       Integer before = places.putIfAbsent(name.toLowerCase(Locale.ROOT), i);
       if (before != null && !name.isEmpty()) {
-        throw new Problem.WrongUse(
-            "The table "
-                + file
-                + ", line 1: columns "
-                + (before + 1)
-                + " and "
-                + (i + 1)
-                + " are both called \""
-                + name
-                + "\".",
-            "Give each column its own name.");
+        throw new Problem.WrongUse(TableSays.SAME_NAME, file, before + 1, i + 1, name);
       }
     }
     return new Header(file, List.copyOf(names), places, separator != ',');

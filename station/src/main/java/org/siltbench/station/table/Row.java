@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** One line of a table. Columns are named by their place, or -1 for one that is not there. */
 public final class Row {
@@ -34,9 +36,7 @@ public final class Row {
     if (cells.size() > expected) {
       for (int i = expected; i < cells.size(); i++) {
         if (!cells.get(i).isBlank()) {
-          throw new Problem.WrongUse(
-              place(i) + ": this cell has no column; line 1 names " + expected + '.',
-              "A text with a separator in it must stand in quotes.");
+          throw new Problem.WrongUse(TableSays.NO_COLUMN_FOR_CELL, place(i), expected);
         }
       }
     }
@@ -93,6 +93,11 @@ public final class Row {
    * @param expected what should stand there, for the message
    */
   public Optional<String> decimal(int column, String expected) {
+    return decimal(column, Words.verbatim(expected));
+  }
+
+  /** The same, in the person's language. */
+  public Optional<String> decimal(int column, Words expected) {
     String text = text(column);
     if (text.isEmpty()) {
       return Optional.empty();
@@ -100,14 +105,14 @@ public final class Row {
     return Optional.of(number(column, text, expected));
   }
 
-  private String number(int column, String text, String expected) {
+  private String number(int column, String text, Words expected) {
     String digits = text.replace('\u2212', '-');
     if (digits.length() <= MAX_NUMBER && PLAIN.matcher(digits).matches()) {
       return digits.startsWith("+") ? digits.substring(1) : digits;
     }
     if (header.decimalComma() && COMMA.matcher(digits).matches()) {
       if (THOUSANDS.matcher(digits).matches()) {
-        throw wrong(column, expected + " with a decimal point: this comma could mean thousands");
+        throw wrong(column, Said.of(TableSays.WITH_POINT, expected));
       }
       return digits.replace(',', '.');
     }
@@ -115,38 +120,42 @@ public final class Row {
   }
 
   /** The same as a number within limits, both included. */
+  /** The same within limits, in English. */
   public Optional<BigDecimal> decimal(int column, String expected, String least, String most) {
+    return decimal(column, Words.verbatim(expected), least, most);
+  }
+
+  /** A number within limits, both included. */
+  public Optional<BigDecimal> decimal(int column, Words expected, String least, String most) {
     Optional<BigDecimal> number = decimal(column, expected).map(BigDecimal::new);
     if (number.isPresent()
         && (number.get().compareTo(new BigDecimal(least)) < 0
             || number.get().compareTo(new BigDecimal(most)) > 0)) {
-      throw wrong(column, expected + " from " + least + " to " + most);
+      throw wrong(column, Said.of(TableSays.FROM_TO, expected, least, most));
     }
     return number;
   }
 
   /** The problem of a cell: where, what was expected, what stands there. */
   public Problem.WrongUse wrong(int column, String expected) {
-    return new Problem.WrongUse(
-        place(column) + ": \"" + shown(text(column)) + "\" is not " + expected + '.',
-        "Correct this cell and run it again; nothing was recorded.");
+    return wrong(column, Words.verbatim(expected));
+  }
+
+  /** The same, in the person's language. */
+  public Problem.WrongUse wrong(int column, Words expected) {
+    return new Problem.WrongUse(TableSays.CELL, place(column), shown(text(column)), expected);
   }
 
   /** The problem of the line as a whole. */
-  public Problem.WrongUse wrong(String what) {
-    return new Problem.WrongUse(
-        header.file() + ", line " + line + ": " + what,
-        "Correct this line and run it again; nothing was recorded.");
+  public Problem.WrongUse wrong(Words what) {
+    return new Problem.WrongUse(TableSays.LINE, header.file(), line, what);
   }
 
-  private String place(int column) {
+  private Words place(int column) {
     String name = column >= 0 && column < header.names().size() ? header.names().get(column) : "";
-    return header.file()
-        + ", line "
-        + line
-        + ", column "
-        + (column + 1)
-        + (name.isEmpty() ? "" : " (" + name + ")");
+    return name.isEmpty()
+        ? Said.of(TableSays.PLACE, header.file(), line, column + 1)
+        : Said.of(TableSays.PLACE_NAMED, header.file(), line, column + 1, name);
   }
 
   private static String shown(String text) {

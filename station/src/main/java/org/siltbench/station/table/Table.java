@@ -68,7 +68,7 @@ public final class Table implements AutoCloseable, Iterator<Row> {
           file,
           new BufferedReader(new InputStreamReader(Files.newInputStream(file), decoder), SNIFF));
     } catch (NoSuchFileException e) {
-      throw new Problem.WrongUse("There is no file " + file + '.', "Check its name.");
+      throw new Problem.WrongUse(TableSays.NO_FILE, file);
     }
   }
 
@@ -119,14 +119,11 @@ public final class Table implements AutoCloseable, Iterator<Row> {
 
   private Header header(char separator) {
     if (!hasNext()) {
-      throw new Problem.WrongUse(
-          "The table " + file + " is empty.", "Its first line must name the columns.");
+      throw new Problem.WrongUse(TableSays.EMPTY, file);
     }
     CsvRecord first = records.next();
     if (first.getFieldCount() > MAX_COLUMNS) {
-      throw new Problem.WrongUse(
-          "The table " + file + " has " + first.getFieldCount() + " columns.",
-          "At most " + MAX_COLUMNS + " are read.");
+      throw new Problem.WrongUse(TableSays.TOO_WIDE, file, first.getFieldCount(), MAX_COLUMNS);
     }
     return Header.of(file, first.getFields(), separator);
   }
@@ -150,9 +147,7 @@ public final class Table implements AutoCloseable, Iterator<Row> {
   public int require(String name) {
     int at = column(name);
     if (at < 0) {
-      throw new Problem.WrongUse(
-          "The table " + file + " has no column \"" + name + "\".",
-          "Line 1 names these columns: " + String.join(", ", columns()) + '.');
+      throw new Problem.WrongUse(TableSays.NO_COLUMN, file, name, String.join(", ", columns()));
     }
     return at;
   }
@@ -185,15 +180,9 @@ public final class Table implements AutoCloseable, Iterator<Row> {
       }
     }
     if (e instanceof UncheckedIOException) {
-      return new Problem.Outside(
-          "The table " + file + " cannot be read: " + e.getMessage(),
-          "Nothing was changed.",
-          "Check the disk and try again.",
-          e);
+      return new Problem.Outside(e, TableSays.UNREADABLE, file, e.getMessage());
     }
-    return new Problem.WrongUse(
-        "The table " + file + " is malformed: " + reason(e),
-        "A quoted cell must end with a quote, followed by a separator or the end of the line.");
+    return new Problem.WrongUse(TableSays.MALFORMED, file, reason(e));
   }
 
   private static String reason(RuntimeException e) {
@@ -205,9 +194,7 @@ public final class Table implements AutoCloseable, Iterator<Row> {
   }
 
   private static Problem.WrongUse notUtf8(Path file) {
-    return new Problem.WrongUse(
-        "The table " + file + " is not UTF-8 text.",
-        "Save it from the spreadsheet as \"CSV UTF-8\".");
+    return new Problem.WrongUse(TableSays.NOT_UTF8, file);
   }
 
   @Override

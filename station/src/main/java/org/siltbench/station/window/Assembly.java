@@ -78,7 +78,7 @@ public final class Assembly implements AutoCloseable {
   public Assembly(Outside outside) {
     this.outside = outside;
     OpenLab lab = outside.lab();
-    Notices notices = new Notices();
+    Notices notices = new Notices(outside.locale());
     Work work =
         new Work(outside.bench(), outside.screen(), problem -> notices.show("work", problem));
     Duration idle = outside.people().isOpen() ? OPEN_LAB_IDLE : KNOWN_PEOPLE_IDLE;

@@ -30,11 +30,7 @@ final class Beside {
           .redirectError(ProcessBuilder.Redirect.DISCARD)
           .start();
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The practice window could not be started: " + e.getMessage() + '.',
-          "This lab is not touched.",
-          "Start it yourself: siltbench window --lab " + folder + " --balance practice",
-          e);
+      throw new Problem.Outside(e, WindowSays.PRACTICE_NOT_STARTED, e.getMessage(), folder);
     }
   }
 

@@ -19,9 +19,7 @@ public final class Names {
     String bare = name.strip();
     boolean odd = bare.chars().anyMatch(c -> Character.isISOControl(c));
     if (bare.isEmpty() || bare.length() > LONGEST || odd) {
-      throw new Problem.WrongUse(
-          "That is no name for a " + of + ".",
-          "A name has 1 to " + LONGEST + " characters on one line.");
+      throw new Problem.WrongUse(WorkSays.NO_NAME, of, LONGEST);
     }
     return bare;
   }

@@ -21,8 +21,7 @@ public final class Spans {
   public static Duration parse(String text) {
     Matcher span = SPAN.matcher(text.strip().toLowerCase(Locale.ROOT));
     if (!span.matches()) {
-      throw new Problem.WrongUse(
-          "\"" + text + "\" is no span of time.", "Write 30s, 15m, 6h or 2d.");
+      throw new Problem.WrongUse(WorkSays.NO_SPAN, text);
     }
     long count = Long.parseLong(span.group(1));
     return switch (span.group(2)) {

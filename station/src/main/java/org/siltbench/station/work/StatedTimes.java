@@ -45,15 +45,9 @@ public final class StatedTimes {
    */
   public static OffsetDateTime option(String option, String text, Clock clock) {
     OffsetDateTime time =
-        parse(text, clock)
-            .orElseThrow(
-                () ->
-                    new Problem.WrongUse(
-                        option + " " + text + " is not a time.",
-                        "Write it as 2026-05-14T09:45 or 2026-05-14T09:45+02:00."));
+        parse(text, clock).orElseThrow(() -> new Problem.WrongUse(WorkSays.NO_TIME, option, text));
     if (inFuture(time, clock)) {
-      throw new Problem.WrongUse(
-          option + " " + text + " lies in the future.", "Only what has happened is recorded.");
+      throw new Problem.WrongUse(WorkSays.FUTURE, option, text);
     }
     return time;
   }

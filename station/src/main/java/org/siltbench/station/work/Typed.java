@@ -28,8 +28,7 @@ public final class Typed {
       return null;
     }
     if (bare.length() > LONGEST || !bare.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)")) {
-      throw new Problem.WrongUse(
-          what + ": \"" + shown(text) + "\" is no number.", "Write it as 104 or 104.5.");
+      throw new Problem.WrongUse(WorkSays.NO_NUMBER, what, shown(text));
     }
     return new BigDecimal(bare);
   }
@@ -38,7 +37,7 @@ public final class Typed {
   public static BigDecimal required(String what, String text) {
     BigDecimal number = decimal(what, text);
     if (number == null) {
-      throw new Problem.WrongUse(what + " is missing.", "Fill it in.");
+      throw new Problem.WrongUse(WorkSays.MISSING, what);
     }
     return number;
   }
@@ -54,9 +53,7 @@ public final class Typed {
             && number.compareTo(BigDecimal.valueOf(least)) >= 0
             && number.compareTo(BigDecimal.valueOf(most)) <= 0;
     if (!fits) {
-      throw new Problem.WrongUse(
-          what + ": " + shown(text) + " does not fit.",
-          "It is a whole number from " + least + " to " + most + '.');
+      throw new Problem.WrongUse(WorkSays.NOT_WHOLE, what, shown(text), least, most);
     }
     return number.intValueExact();
   }
@@ -79,8 +76,7 @@ public final class Typed {
     try {
       return text.isBlank() ? null : LocalDate.parse(text.strip());
     } catch (DateTimeException e) {
-      throw new Problem.WrongUse(
-          what + ": \"" + shown(text) + "\" is no date.", "Write 2026-11-25.");
+      throw new Problem.WrongUse(WorkSays.NO_DATE, what, shown(text));
     }
   }
 

@@ -33,12 +33,12 @@ public final class EventLines implements Consumer<WeighEvent> {
       tell("Take it off.", "take-off", "what", null);
     } else if (event instanceof WeighEvent.Declined declined) {
       tell(
-          "Not recorded: " + declined.what() + ". " + declined.why(),
+          "Not recorded: " + declined.what() + ". " + declined.why().english(),
           "refused",
           "filter",
           declined.what(),
           "why",
-          declined.why());
+          declined.why().english());
     } else if (event instanceof WeighEvent.Unasked unasked) {
       tell(
           unasked.digits() + " " + unasked.unit() + " lies on the pan, but nothing was asked for.",
@@ -46,7 +46,7 @@ public final class EventLines implements Consumer<WeighEvent> {
           "shown",
           unasked.digits() + " " + unasked.unit());
     } else if (event instanceof WeighEvent.Warned warned) {
-      tell(warned.what(), "warning", "what", warned.what());
+      tell(warned.what().english(), "warning", "what", warned.what().english());
     } else {
       link(event);
     }

@@ -17,6 +17,7 @@ import org.siltbench.station.command.Times;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Fields;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.table.Row;
 import org.siltbench.station.table.Table;
 import org.siltbench.station.work.lot.MassWindow;
@@ -135,7 +136,8 @@ final class KeyedInput {
 
   private int finish() {
     PrePlan plan = PrePlan.of(bench.register(), batch, method);
-    PreWeighReport report = new PreWeighReport(done, List.of(), List.of(), plan.due().size(), "");
+    PreWeighReport report =
+        new PreWeighReport(done, List.of(), List.of(), plan.due().size(), Words.none());
     session.document(new LinkedHashMap<>(PreWeighText.document(batch, report)));
     return PreWeighText.close(session, batch, report);
   }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.postweigh.KeyedPostWeighing;
 import org.siltbench.station.work.postweigh.PostWeighReport;
 import org.siltbench.station.work.postweigh.PostWeighSettings;
@@ -39,7 +40,7 @@ final class KeyedPost {
         break;
       }
     }
-    PostWeighReport report = new PostWeighReport(done, refused, List.of(), stopped);
+    PostWeighReport report = new PostWeighReport(done, refused, List.of(), Words.verbatim(stopped));
     PostWeighText text = new PostWeighText(session, null);
     text.document(report, List.of());
     return text.close(report, List.of());

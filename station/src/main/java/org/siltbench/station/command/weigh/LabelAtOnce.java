@@ -7,6 +7,7 @@ import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.BatchState;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.label.BagLabels;
 import org.siltbench.station.work.label.RollPrint;
 import org.siltbench.station.work.preweigh.AfterRecord;
@@ -63,7 +64,7 @@ final class LabelAtOnce implements AfterRecord, RollPrint.Told {
   }
 
   @Override
-  public void waits(String filter, String why, int waiting) {
+  public void waits(String filter, Words why, int waiting) {
     session.progress(
         "No label for "
             + filter

@@ -131,7 +131,7 @@ final class PostWeighCommand implements Task {
     try {
       report = run.run();
     } catch (Problem e) {
-      text.document(run.soFar(""), List.of());
+      text.document(run.soFar(), List.of());
       throw e;
     }
     List<String> unread = report.stopped().isEmpty() ? List.of() : rest.get();

@@ -3,6 +3,7 @@ package org.siltbench.station.command.weigh;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.siltbench.station.command.Session;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.postweigh.PostWeighReport;
 import org.siltbench.station.work.postweigh.PostWeighRun;
 import org.siltbench.station.work.weigh.WeighEvent;
@@ -39,7 +40,8 @@ final class PostWeighLines implements PostWeighRun.Listener {
   }
 
   @Override
-  public void hint(String filter, String text) {
+  public void hint(String filter, Words said) {
+    String text = said.english();
     Map<String, String> event = new LinkedHashMap<>();
     event.put("event", "hint");
     event.put("filter", filter);

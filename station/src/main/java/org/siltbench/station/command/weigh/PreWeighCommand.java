@@ -190,7 +190,7 @@ final class PreWeighCommand implements Task {
     try {
       report = run.run();
     } catch (Problem e) {
-      tell(session, state, run.soFar(""), printing);
+      tell(session, state, run.soFar(), printing);
       throw e;
     }
     tell(session, state, report, printing);

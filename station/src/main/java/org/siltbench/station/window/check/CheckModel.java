@@ -184,7 +184,7 @@ final class CheckModel implements Weighing.Listener {
     } else if (event instanceof WeighEvent.OnPan pan && pan.event() instanceof PanEvent.Settling) {
       step.set(Step.WAIT);
     } else if (event instanceof WeighEvent.Declined no) {
-      desk.notices().show(Notice.warning(ID, no.why(), texts.get("try.again")));
+      desk.notices().show(Notice.warning(ID, texts.say(no.why()), texts.get("try.again")));
     } else if (event instanceof WeighEvent.Recorded recorded) {
       judged(Fields.of(recorded.entry()));
     }

@@ -125,11 +125,9 @@ final class FindModel {
 
   /** Told as what it is: nothing was sent, and what to look at. */
   static Problem.Outside away(IOException e) {
-    return new Problem.Outside(
-        String.valueOf(e.getMessage()),
-        "Nothing was sent, and nothing was saved.",
-        e instanceof BalanceException known ? known.next() : "Check the cable and the port.",
-        e);
+    return e instanceof BalanceException known
+        ? new Problem.Outside(e, ConnectSays.FIND_STOPPED, e.getMessage(), known.next())
+        : new Problem.Outside(e, ConnectSays.FIND_FAILED, e.getMessage());
   }
 
   private void heard(SearchStep step) {

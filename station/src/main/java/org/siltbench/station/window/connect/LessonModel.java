@@ -192,9 +192,7 @@ final class LessonModel {
               } catch (IOException e) {
                 throw FindModel.away(e);
               } catch (IllegalArgumentException e) {
-                throw new Problem.WrongUse(
-                    "That is no name for a format.",
-                    "It has letters, digits, dash, dot and underscore.");
+                throw new Problem.WrongUse(ConnectSays.NO_FORMAT_NAME);
               }
             },
             file -> {

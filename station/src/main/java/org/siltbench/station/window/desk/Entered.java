@@ -24,7 +24,7 @@ public final class Entered {
       return;
     }
     if (!bag.hint().isEmpty()) {
-      desk.notices().show(Notice.note(ABOUT, bag.hint()));
+      desk.notices().show(Notice.note(ABOUT, bag.hint().in(desk.locale())));
     }
     screen.scanned(bag);
   }

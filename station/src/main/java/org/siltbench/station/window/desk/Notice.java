@@ -1,5 +1,6 @@
 package org.siltbench.station.window.desk;
 
+import java.util.Locale;
 import org.siltbench.station.Problem;
 
 /**
@@ -22,9 +23,10 @@ public record Notice(String about, Level level, String what, String safe, String
   }
 
   /** Of a problem: something outside is trouble, the rest was refused. */
-  public static Notice of(String about, Problem problem) {
+  public static Notice of(String about, Problem problem, Locale language) {
     Level level = problem instanceof Problem.Outside ? Level.TROUBLE : Level.REFUSED;
-    return new Notice(about, level, problem.what(), problem.safe(), problem.next());
+    return new Notice(
+        about, level, problem.what(language), problem.safe(language), problem.next(language));
   }
 
   /** A note. */

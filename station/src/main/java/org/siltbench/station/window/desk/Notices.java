@@ -1,5 +1,6 @@
 package org.siltbench.station.window.desk;
 
+import java.util.Locale;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.siltbench.station.Problem;
@@ -9,8 +10,14 @@ public final class Notices {
 
   private static final int MOST = 20;
 
+  private final Locale language;
   private final ObservableList<Notice> list = FXCollections.observableArrayList();
   private final ObservableList<Notice> shown = FXCollections.unmodifiableObservableList(list);
+
+  /** Notices in the language of the window. */
+  public Notices(Locale language) {
+    this.language = language;
+  }
 
   /** What stands now. */
   public ObservableList<Notice> list() {
@@ -28,7 +35,7 @@ public final class Notices {
 
   /** Shows a problem. */
   public void show(String about, Problem problem) {
-    show(Notice.of(about, problem));
+    show(Notice.of(about, problem, language));
   }
 
   /** Takes away what is about this. */

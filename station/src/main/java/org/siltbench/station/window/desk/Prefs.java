@@ -92,11 +92,7 @@ public final class Prefs {
       String text = Json.write(new LinkedHashMap<>(words)) + '\n';
       new RealDisk().replace(file, text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The settings of this window could not be kept: " + e.getMessage() + '.',
-          "They count until the window is closed; the ledger is not touched.",
-          "Check the disk.",
-          e);
+      throw new Problem.Outside(e, DeskSays.NOT_KEPT, e.getMessage());
     }
   }
 }

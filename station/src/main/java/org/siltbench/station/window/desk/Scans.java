@@ -42,7 +42,7 @@ public final class Scans {
     try {
       BagScan bag = BagScan.of(entered);
       if (!bag.hint().isEmpty()) {
-        desk.notices().show(Notice.note(ABOUT, bag.hint()));
+        desk.notices().show(Notice.note(ABOUT, bag.hint().in(desk.locale())));
       }
       if (!taker.map(t -> t.scanned(bag)).orElse(false)) {
         explain(bag);

@@ -79,8 +79,7 @@ public final class SignOn {
 
   private void requireSupervisor() {
     if (!people.isOpen() && !door().right().includes(Right.SUPERVISE)) {
-      throw new Problem.Refused(
-          "Only a supervisor may do that.", "Nothing was changed.", "Ask a supervisor.");
+      throw new Problem.Refused(DeskSays.SUPERVISOR_ONLY);
     }
   }
 
@@ -116,13 +115,6 @@ public final class SignOn {
 
   /** Who writes the next entry; any thread. */
   public Person door() {
-    return signed
-        .current()
-        .orElseThrow(
-            () ->
-                new Problem.Refused(
-                    "Nobody is signed on at this bench.",
-                    "Nothing was recorded.",
-                    "Sign on with F1, then do it again."));
+    return signed.current().orElseThrow(() -> new Problem.Refused(DeskSays.NOBODY_SIGNED_ON));
   }
 }

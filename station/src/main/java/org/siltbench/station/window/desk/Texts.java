@@ -1,8 +1,10 @@
 package org.siltbench.station.window.desk;
 
 import java.text.MessageFormat;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import org.siltbench.station.said.Words;
 
 /** The words of one screen in one language. */
 public final class Texts {
@@ -39,7 +41,19 @@ public final class Texts {
   public String get(String key, Object... gaps) {
     return gaps.length == 0
         ? get(key)
-        : new MessageFormat(words.getString(key), locale).format(gaps);
+        : new MessageFormat(words.getString(key), locale).format(inLanguage(gaps));
+  }
+
+  /** What has no language yet is put into this one. */
+  private Object[] inLanguage(Object[] gaps) {
+    return Arrays.stream(gaps)
+        .map(gap -> gap instanceof Words said ? said.in(locale) : gap)
+        .toArray();
+  }
+
+  /** What was said, in the language of the window. */
+  public String say(Words said) {
+    return said.in(locale);
   }
 
   /** The language. */

@@ -81,8 +81,7 @@ public final class Weighing {
       Body body,
       Listener listener) {
     if (!running.get().isEmpty()) {
-      throw new Problem.Refused(
-          "The pan is in use by another run.", "That run goes on.", "Stop it first.");
+      throw new Problem.Refused(DeskSays.PAN_IN_USE);
     }
     running.set(screen);
     Consumer<WeighEvent> heard = heard(listener);

@@ -62,10 +62,6 @@ public final class Work {
 
   /** A fault of the program, told as what it is. */
   public static Problem.Outside unexpected(RuntimeException e) {
-    return new Problem.Outside(
-        "Siltbench met something it did not expect (" + e + ").",
-        "What was shown as recorded is recorded.",
-        "Try again; if it comes back, tell whoever looks after this computer.",
-        e);
+    return new Problem.Outside(e, DeskSays.UNEXPECTED, e);
   }
 }

@@ -12,6 +12,7 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.life.Stay;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
@@ -170,7 +171,11 @@ final class DryingModel implements ScanTaker {
     }
     desk.work()
         .run(
-            () -> Cooled.require(state, OffsetDateTime.now(desk.clock()), texts.get("safe.stays")),
+            () ->
+                Cooled.require(
+                    state,
+                    OffsetDateTime.now(desk.clock()),
+                    Words.verbatim(texts.get("safe.stays"))),
             stay -> desk.notices().show(Notice.note(ABOUT, ready(state, stay))),
             problem -> {
               desk.notices().show(ABOUT, problem);

@@ -12,6 +12,7 @@ import javafx.collections.ObservableList;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
@@ -152,7 +153,7 @@ final class StartModel {
     ask();
   }
 
-  private record Admitted(FilterState state, String hint) {}
+  private record Admitted(FilterState state, Words hint) {}
 
   private Admitted admit(BagScan bag, Purpose why) {
     RegisterView register = desk.lab().register();
@@ -163,7 +164,7 @@ final class StartModel {
   private void take(Admitted admitted) {
     desk.notices().clear(DryingModel.ABOUT);
     if (!admitted.hint().isEmpty()) {
-      desk.notices().show(Notice.note(DryingModel.ABOUT, admitted.hint()));
+      desk.notices().show(Notice.note(DryingModel.ABOUT, texts.say(admitted.hint())));
     }
     rows.add(new Placed(admitted.state(), ""));
     ask();

@@ -20,6 +20,7 @@ import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Lists;
@@ -210,8 +211,8 @@ final class PostWeighModel implements Weighing.Listener {
     }
 
     @Override
-    public void hint(String filter, String text) {
-      desk.work().onScreen(() -> desk.notices().show(Notice.note(ID, text)));
+    public void hint(String filter, Words text) {
+      desk.work().onScreen(() -> desk.notices().show(Notice.note(ID, texts.say(text))));
     }
 
     @Override
@@ -279,7 +280,7 @@ final class PostWeighModel implements Weighing.Listener {
   @Override
   public void happened(WeighEvent event) {
     if (event instanceof WeighEvent.Place place) {
-      current.set(place.what().text());
+      current.set(texts.say(place.what().words()));
       step.set(Step.PLACE);
     } else if (event instanceof WeighEvent.TakeOff && step.get() != Step.DECIDE) {
       step.set(Step.TAKE_OFF);
@@ -290,7 +291,7 @@ final class PostWeighModel implements Weighing.Listener {
     } else if (event instanceof WeighEvent.Declined declined) {
       refused(declined);
     } else if (event instanceof WeighEvent.Warned warned) {
-      desk.notices().show(Notice.warning("check", warned.what(), ""));
+      desk.notices().show(Notice.warning("check", texts.say(warned.what()), ""));
     }
   }
 
@@ -305,7 +306,7 @@ final class PostWeighModel implements Weighing.Listener {
   }
 
   private void refused(WeighEvent.Declined declined) {
-    rows.add(0, new PostRow(PostRow.Kind.REFUSED, declined.what(), "", declined.why()));
+    rows.add(0, new PostRow(PostRow.Kind.REFUSED, declined.what(), "", texts.say(declined.why())));
     answer.set(Optional.empty());
     desk.notices()
         .show(
@@ -322,7 +323,7 @@ final class PostWeighModel implements Weighing.Listener {
     end.set(
         report.stopped().isEmpty()
             ? texts.get("end", report.weighings().size(), report.left().size())
-            : report.stopped());
+            : texts.say(report.ended()));
   }
 
   @Override

@@ -142,7 +142,7 @@ final class AuditModel implements Weighing.Listener {
   @Override
   public void happened(WeighEvent event) {
     if (event instanceof WeighEvent.Place place) {
-      now.set(texts.get("audit.place", place.what().text()));
+      now.set(texts.get("audit.place", place.what().words()));
     } else if (event instanceof WeighEvent.TakeOff) {
       now.set(texts.get("audit.off"));
     } else if (event instanceof WeighEvent.Recorded recorded) {

@@ -21,6 +21,7 @@ import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Lists;
@@ -237,7 +238,7 @@ final class PreWeighModel implements Weighing.Listener {
           }
 
           @Override
-          public void waits(String filter, String why, int waiting) {
+          public void waits(String filter, Words why, int waiting) {
             desk.work().onScreen(() -> labelWaits(filter, why));
           }
         });
@@ -254,7 +255,7 @@ final class PreWeighModel implements Weighing.Listener {
             printed -> {});
   }
 
-  private void labelWaits(String filter, String why) {
+  private void labelWaits(String filter, Words why) {
     desk.notices()
         .show(
             new Notice(
@@ -305,7 +306,7 @@ final class PreWeighModel implements Weighing.Listener {
   @Override
   public void happened(WeighEvent event) {
     if (event instanceof WeighEvent.Place place) {
-      current.set(place.what().text());
+      current.set(texts.say(place.what().words()));
       step.set(Step.PLACE);
     } else if (event instanceof WeighEvent.TakeOff) {
       step.set(Step.TAKE_OFF);
@@ -314,11 +315,11 @@ final class PreWeighModel implements Weighing.Listener {
     } else if (event instanceof WeighEvent.Recorded recorded) {
       recorded(recorded);
     } else if (event instanceof WeighEvent.Declined declined) {
-      rows.add(0, new PreRow(PreRow.Kind.REFUSED, declined.what(), "", declined.why()));
+      rows.add(0, new PreRow(PreRow.Kind.REFUSED, declined.what(), "", texts.say(declined.why())));
       desk.notices().show(refused(declined));
       step.set(Step.TAKE_OFF);
     } else if (event instanceof WeighEvent.Warned warned) {
-      desk.notices().show(Notice.warning("check", warned.what(), ""));
+      desk.notices().show(Notice.warning("check", texts.say(warned.what()), ""));
     }
   }
 
@@ -353,7 +354,7 @@ final class PreWeighModel implements Weighing.Listener {
     end.set(
         report.stopped().isEmpty()
             ? texts.get("end", report.weighings().size(), name, report.left())
-            : report.stopped());
+            : texts.say(report.ended()));
   }
 
   @Override

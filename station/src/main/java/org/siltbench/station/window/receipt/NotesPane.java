@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -199,7 +200,7 @@ final class NotesPane extends VBox {
 
   /** Says what stands against a bag, and offers the ways out. */
   void show(Box.Bag bag) {
-    said.setText(String.join("\n", bag.said()));
+    said.setText(bag.said().stream().map(texts::say).collect(Collectors.joining("\n")));
     said.setManaged(!bag.said().isEmpty());
     List<Node> ways = new ArrayList<>();
     ways.add(Controls.primary(texts, "keep", model::keep));

@@ -106,7 +106,7 @@ final class ReceiptModel implements ScanTaker {
               if (again) {
                 desk.notices().show(Notice.note(ABOUT, texts.get("again", id)));
               } else if (!hint.isEmpty()) {
-                desk.notices().show(Notice.note(ABOUT, hint));
+                desk.notices().show(Notice.note(ABOUT, texts.say(hint)));
               }
               box = box.with(id, entered);
               choose(id);

@@ -86,8 +86,7 @@ final class LoadModel {
   private Loads loads(Asked asked) {
     String code = results.batch().code();
     if (asked.discharge().isBlank()) {
-      throw new Problem.WrongUse(
-          "No table of discharge is named.", "Type its name, or drop the file on the field.");
+      throw new Problem.WrongUse(ResultsSays.NO_DISCHARGE);
     }
     return BatchLoad.whole(step(asked.flowStep()), step(asked.sampleStep()))
         .between(moment(asked.from()), moment(asked.to()))
@@ -103,9 +102,6 @@ final class LoadModel {
       return null;
     }
     return StatedTimes.parse(text, desk.clock())
-        .orElseThrow(
-            () ->
-                new Problem.WrongUse(
-                    "\"" + text + "\" is no time.", "Write 2026-11-25T14:30, or leave it empty."));
+        .orElseThrow(() -> new Problem.WrongUse(ResultsSays.NO_TIME, text));
   }
 }

@@ -122,7 +122,7 @@ final class ResultsView extends VBox {
   }
 
   private void show(ResultsModel.Shown now) {
-    nothing.setText(now.problem().map(ResultsView::words).orElseGet(() -> texts.get(empty(now))));
+    nothing.setText(now.problem().map(this::words).orElseGet(() -> texts.get(empty(now))));
     boolean any = now.sheet().isPresent();
     Controls.shown(nothing, !any);
     sheet.getChildren().subList(1, 3).forEach(part -> part.setVisible(any));
@@ -131,8 +131,8 @@ final class ResultsView extends VBox {
     now.sheet().ifPresent(this::show);
   }
 
-  private static String words(Problem problem) {
-    return problem.what() + "\n" + problem.next();
+  private String words(Problem problem) {
+    return problem.what(texts.locale()) + "\n" + problem.next(texts.locale());
   }
 
   private static String empty(ResultsModel.Shown now) {

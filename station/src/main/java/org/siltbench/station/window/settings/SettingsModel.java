@@ -119,8 +119,7 @@ final class SettingsModel {
     try (Stream<Path> all = Files.list(folder)) {
       return all.map(file -> before + file.getFileName()).sorted().toList();
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder " + folder + " cannot be read.", "", "Check who may read it.", e);
+      throw new Problem.Outside(e, SettingsSays.FOLDER_UNREADABLE, folder);
     }
   }
 
@@ -155,7 +154,7 @@ final class SettingsModel {
           try {
             return Files.readString(folder("formats").resolve(file));
           } catch (IOException e) {
-            throw new Problem.Outside("The format " + file + " cannot be read.", "", "", e);
+            throw new Problem.Outside(e, SettingsSays.FORMAT_UNREADABLE, file);
           }
         },
         formatText::set);
@@ -218,8 +217,7 @@ final class SettingsModel {
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder of " + file + " cannot be made.", "Nothing was changed.", "", e);
+      throw new Problem.Outside(e, SettingsSays.FOLDER_NOT_MADE, file);
     }
   }
 
@@ -236,10 +234,7 @@ final class SettingsModel {
   /** Registers a person. */
   void register(String initials, Right right, char[] pin, char[] again, String badge) {
     if (!java.util.Arrays.equals(pin, again)) {
-      desk.notices()
-          .show(
-              ABOUT,
-              new Problem.WrongUse("The two PINs differ.", "Nothing was changed. Try again."));
+      desk.notices().show(ABOUT, new Problem.WrongUse(SettingsSays.PINS_DIFFER));
       return;
     }
     act(

@@ -1,5 +1,7 @@
 package org.siltbench.station.window.strip;
 
+import org.siltbench.station.said.Words;
+
 /**
  * What the strip says of the balance at one moment.
  *
@@ -9,7 +11,7 @@ package org.siltbench.station.window.strip;
  * @param prompt what to do, or empty: a filter ID to place, "take it off"
  * @param why why it is so, or empty
  */
-record Face(State state, String digits, String unit, Prompt prompt, String why) {
+record Face(State state, String digits, String unit, Prompt prompt, Words why) {
 
   /** The states; the word of each is in the texts under {@code state.NAME}. */
   enum State {
@@ -35,19 +37,19 @@ record Face(State state, String digits, String unit, Prompt prompt, String why) 
    * @param kind to place, to take off, or nothing
    * @param what what to place
    */
-  record Prompt(Kind kind, String what) {
+  record Prompt(Kind kind, Words what) {
     enum Kind {
       NONE,
       PLACE,
       TAKE_OFF
     }
 
-    static final Prompt NONE = new Prompt(Kind.NONE, "");
+    static final Prompt NONE = new Prompt(Kind.NONE, Words.none());
   }
 
-  static final Face START = new Face(State.NO_BALANCE, "", "", Prompt.NONE, "");
+  static final Face START = new Face(State.NO_BALANCE, "", "", Prompt.NONE, Words.none());
 
-  Face in(State other, String reason) {
+  Face in(State other, Words reason) {
     return new Face(other, digits, unit, prompt, reason);
   }
 

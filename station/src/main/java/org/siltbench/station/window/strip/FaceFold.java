@@ -8,9 +8,11 @@ import org.siltbench.balance.stable.PanCycle;
 import org.siltbench.balance.stable.PanEvent;
 import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.strip.Face.Prompt;
 import org.siltbench.station.window.strip.Face.State;
 import org.siltbench.station.work.live.Trace;
+import org.siltbench.station.work.weigh.PanOutcome;
 import org.siltbench.station.work.weigh.WeighEvent;
 
 /**
@@ -44,16 +46,16 @@ final class FaceFold {
       read(read.reading());
     } else if (event instanceof SourceEvent.Unreadable line) {
       hold();
-      face = face.showing("", "").in(State.UNREADABLE, line.raw());
+      face = face.showing("", "").in(State.UNREADABLE, Words.verbatim(line.raw()));
     } else if (event instanceof SourceEvent.Lost lost) {
       trace.gap(lost.nanos());
       noBand();
       readyBefore = face.state() == State.READY || (readyBefore && face.state() == State.AWAY);
-      face = face.showing("", "").in(State.AWAY, lost.why());
+      face = face.showing("", "").in(State.AWAY, Words.verbatim(lost.why()));
       idle.linkLost();
     } else if (event instanceof SourceEvent.Back back) {
       lastRead = back.nanos();
-      face = face.in(readyBefore ? State.READY : State.UNSURE, "");
+      face = face.in(readyBefore ? State.READY : State.UNSURE, Words.none());
       readyBefore = false;
     } else if (event instanceof SourceEvent.Quiet quiet) {
       quiet(quiet.nanos());
@@ -66,7 +68,7 @@ final class FaceFold {
     }
     if (face.state() != State.AWAY && nanos - lastRead > SILENT_NANOS) {
       hold();
-      face = face.showing("", "").in(State.SILENT, "");
+      face = face.showing("", "").in(State.SILENT, Words.none());
     }
   }
 
@@ -75,7 +77,7 @@ final class FaceFold {
     trace.add(reading);
     face = face.showing(reading.digits(), reading.unit());
     if (broken(face.state())) {
-      face = face.in(resumed, "");
+      face = face.in(resumed, Words.none());
       resumed = State.UNSURE;
     }
     if (!running) {
@@ -104,16 +106,16 @@ final class FaceFold {
   private void pan(PanEvent event) {
     if (event instanceof PanEvent.Ready) {
       noBand();
-      face = face.in(State.READY, "");
+      face = face.in(State.READY, Words.none());
       face = face.prompt().kind() == Prompt.Kind.TAKE_OFF ? face.asking(Prompt.NONE) : face;
     } else if (event instanceof PanEvent.Rezero off) {
-      face = face.in(State.REZERO, off.offset().toGrams());
+      face = face.in(State.REZERO, Words.verbatim(off.offset().toGrams()));
     } else if (event instanceof PanEvent.Settling || event instanceof PanEvent.Withdrawn) {
       noBand();
-      face = face.in(State.SETTLING, "");
+      face = face.in(State.SETTLING, Words.none());
     } else if (event instanceof PanEvent.Unloaded) {
       noBand();
-      face = face.in(State.UNSURE, "");
+      face = face.in(State.UNSURE, Words.none());
     } else {
       loaded(event);
     }
@@ -122,16 +124,16 @@ final class FaceFold {
   private void loaded(PanEvent event) {
     if (event instanceof PanEvent.Provisional held) {
       band(held.mass());
-      face = face.in(State.HOLDING, "");
+      face = face.in(State.HOLDING, Words.none());
     } else if (event instanceof PanEvent.Accepted accepted) {
       band(accepted.stable().mass());
-      face = face.in(State.STABLE, "");
+      face = face.in(State.STABLE, Words.none());
     } else if (event instanceof PanEvent.TakingUpMoisture) {
-      face = face.in(State.MOISTURE, "");
+      face = face.in(State.MOISTURE, Words.none());
     } else if (event instanceof PanEvent.Refused refused) {
-      face = face.in(State.REFUSED, refused.why());
+      face = face.in(State.REFUSED, PanOutcome.why(refused));
     } else if (event instanceof PanEvent.OutOfRange range) {
-      face = face.in(State.OUT_OF_RANGE, range.why());
+      face = face.in(State.OUT_OF_RANGE, Words.verbatim(range.why()));
     }
   }
 
@@ -149,13 +151,17 @@ final class FaceFold {
     if (event instanceof WeighEvent.OnPan on) {
       pan(on.event());
     } else if (event instanceof WeighEvent.Place place) {
-      face = face.asking(new Prompt(Prompt.Kind.PLACE, place.what().text()));
+      face = face.asking(new Prompt(Prompt.Kind.PLACE, place.what().words()));
     } else if (event instanceof WeighEvent.TakeOff) {
-      face = face.asking(new Prompt(Prompt.Kind.TAKE_OFF, ""));
+      face = face.asking(new Prompt(Prompt.Kind.TAKE_OFF, Words.none()));
     } else if (event instanceof WeighEvent.Recorded) {
-      face = face.in(State.RECORDED, "").asking(new Prompt(Prompt.Kind.TAKE_OFF, ""));
+      face =
+          face.in(State.RECORDED, Words.none())
+              .asking(new Prompt(Prompt.Kind.TAKE_OFF, Words.none()));
     } else if (event instanceof WeighEvent.Declined declined) {
-      face = face.in(State.REFUSED, declined.why()).asking(new Prompt(Prompt.Kind.TAKE_OFF, ""));
+      face =
+          face.in(State.REFUSED, declined.why())
+              .asking(new Prompt(Prompt.Kind.TAKE_OFF, Words.none()));
     }
   }
 

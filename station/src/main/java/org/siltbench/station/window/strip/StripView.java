@@ -91,7 +91,7 @@ public final class StripView extends HBox {
     }
     return switch (face.prompt().kind()) {
       case PLACE -> texts.get("place", face.prompt().what());
-      case TAKE_OFF -> takeOff(face.why());
+      case TAKE_OFF -> takeOff(texts.say(face.why()));
       case NONE -> why(face);
     };
   }
@@ -109,7 +109,7 @@ public final class StripView extends HBox {
       case UNREADABLE -> texts.get("why.unreadable", face.why());
       case REZERO -> texts.get("why.rezero", face.why());
       case STABLE -> texts.get("why.stable");
-      default -> face.why();
+      default -> texts.say(face.why());
     };
   }
 

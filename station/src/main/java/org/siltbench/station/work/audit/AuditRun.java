@@ -25,9 +25,9 @@ public final class AuditRun {
         return mass;
       }
     } catch (NumberFormatException e) {
-      throw new Problem.WrongUse(e.getMessage() + ".", "Write the limit in mg, as 0.3.");
+      throw new Problem.WrongUse(AuditSays.NO_LIMIT, e.getMessage());
     }
-    throw new Problem.WrongUse("A limit must be above 0 mg.", "Check it.");
+    throw new Problem.WrongUse(AuditSays.LIMIT_TOO_LOW);
   }
 
   /** Audits these, in order; an interrupt stops it between two. */

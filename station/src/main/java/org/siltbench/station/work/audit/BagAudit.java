@@ -13,6 +13,7 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.life.Weighed;
+import org.siltbench.station.said.Said;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.weigh.Measured;
 import org.siltbench.station.work.weigh.PanLoad;
@@ -67,20 +68,11 @@ public final class BagAudit {
   public Audited weigh(String id) throws InterruptedException {
     FilterState filter = Filters.require(bench.register(), id);
     Life.require(id, filter.status(), Act.AUDIT, filter.role());
-    Weighed before =
-        filter
-            .preMass()
-            .orElseThrow(
-                () ->
-                    new Problem.Refused(
-                        "Filter " + id + " has no mass yet.", "", "Pre-weigh it first."));
-    PanOutcome outcome = pan.weigh(new PanLoad.OfFilter(id, "out of its bag"));
+    Weighed before = filter.preMass().orElseThrow(() -> new Problem.Refused(AuditSays.NO_MASS, id));
+    PanOutcome outcome = pan.weigh(new PanLoad.OfFilter(id, Said.of(AuditSays.OUT_OF_BAG)));
     if (outcome instanceof PanOutcome.NotTaken no) {
-      listener.accept(new WeighEvent.Declined(id, no.why(), null));
-      throw new Problem.Refused(
-          "Filter " + id + " was not weighed: " + no.why(),
-          "Its first mass stands.",
-          "Let it rest in the desiccator and audit it again.");
+      listener.accept(new WeighEvent.Declined(id, no.words(), null));
+      throw new Problem.Refused(AuditSays.NOT_WEIGHED, id, no.words());
     }
     Measured seen = Measured.observed((PanOutcome.Stable) outcome, balance, pan.formatName());
     Mass change = seen.mass().minus(before.mass());

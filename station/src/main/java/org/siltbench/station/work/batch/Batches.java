@@ -48,16 +48,11 @@ public final class Batches {
   }
 
   private static Problem.Refused unknown(String name) {
-    return new Problem.Refused(
-        "There is no batch " + name + " in this lab.",
-        "Nothing was recorded.",
-        "siltbench batch list shows the batches.");
+    return new Problem.Refused(BatchSays.NO_BATCH, name);
   }
 
   private static Problem.Refused several(String name, List<BatchState> named) {
     return new Problem.Refused(
-        "Several benches have a batch " + name + ".",
-        "Nothing was recorded.",
-        "Give its code: " + String.join(", ", named.stream().map(BatchState::code).toList()) + ".");
+        BatchSays.SEVERAL, name, String.join(", ", named.stream().map(BatchState::code).toList()));
   }
 }

@@ -41,17 +41,13 @@ public record NewBatch(
     roles = Map.copyOf(roles);
     int special = roles.values().stream().mapToInt(Integer::intValue).sum();
     if (count < 1) {
-      throw new Problem.WrongUse("A batch has at least one filter.", "Check --count.");
+      throw new Problem.WrongUse(BatchSays.NO_FILTERS);
     }
     if (special > count || roles.values().stream().anyMatch(n -> n < 0)) {
-      throw new Problem.WrongUse(
-          "The batch has " + count + " filters, but " + special + " of them are given a role.",
-          "--count is the number of all its filters, blanks and spares too.");
+      throw new Problem.WrongUse(BatchSays.TOO_MANY_ROLES, count, special);
     }
     if (duplicates < 0 || 2 * duplicates > count - special) {
-      throw new Problem.WrongUse(
-          duplicates + " duplicates need as many filters for the samples that they repeat.",
-          "Raise --count, or plan fewer duplicates.");
+      throw new Problem.WrongUse(BatchSays.TOO_MANY_DUPLICATES, duplicates);
     }
   }
 
@@ -80,10 +76,7 @@ public record NewBatch(
 
   private void requireNewName(RegisterView register) {
     if (!Batches.named(register, name).isEmpty()) {
-      throw new Problem.Refused(
-          "There is a batch " + name + " already.",
-          "Nothing was recorded.",
-          "Take another name; siltbench batch list shows the batches.");
+      throw new Problem.Refused(BatchSays.EXISTS, name);
     }
   }
 
@@ -98,10 +91,7 @@ public record NewBatch(
     try {
       return BatchCode.of(new BenchCode(bench), last + 1);
     } catch (IllegalArgumentException e) {
-      throw new Problem.Refused(
-          "This bench has used up its batch codes.",
-          "Nothing was recorded.",
-          "Make a new lab folder; it gets a code of its own.");
+      throw new Problem.Refused(BatchSays.CODES_USED_UP);
     }
   }
 
@@ -138,9 +128,7 @@ public record NewBatch(
     try {
       return code.filters(count);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(
-          "A batch cannot hold " + count + " filters: " + e.getMessage() + ".",
-          "Make two batches.");
+      throw new Problem.WrongUse(BatchSays.TOO_LARGE, count, e.getMessage());
     }
   }
 

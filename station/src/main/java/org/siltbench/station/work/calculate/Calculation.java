@@ -65,9 +65,7 @@ public final class Calculation {
       handing.begin();
       sink.end(report);
     } catch (InputFaults e) {
-      throw new Problem.WrongUse(
-          "The table " + file + " cannot be calculated:\n" + e.getMessage(),
-          "Correct these cells; no result was given out.");
+      throw new Problem.WrongUse(CalculateSays.NOT_CALCULATED, file, e.getMessage());
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }

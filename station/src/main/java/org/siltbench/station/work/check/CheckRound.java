@@ -7,6 +7,8 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.method.BalanceRule;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.weigh.PanWatch;
 import org.siltbench.station.work.weigh.WeighEvent;
 
@@ -62,11 +64,11 @@ public final class CheckRound {
   }
 
   /** What stops the work before it begins, or empty. */
-  public String opening() throws InterruptedException {
+  public Words opening() throws InterruptedException {
     LocalDate today = LocalDate.now(bench.clock());
     CheckState state = CheckState.of(bench.register(), balance, today, bench.clock().getZone());
     if (state.passed()) {
-      return "";
+      return Words.none();
     }
     return weight == null ? tell(state.fault()) : check(weight, Phase.OPENING);
   }
@@ -78,44 +80,42 @@ public final class CheckRound {
   }
 
   /** What stops the work because a bracketing check is due or failed, or empty. */
-  public String bracket() throws InterruptedException {
+  public Words bracket() throws InterruptedException {
     if (since < every()) {
-      return "";
+      return Words.none();
     }
     if (weight != null) {
       return check(weight, Phase.BRACKET);
     }
     int count = since;
     since = 0;
-    return tell(count + " weighings since the last check: a bracketing check is due.");
+    return tell(Said.of(CheckSays.BRACKET_DUE, count));
   }
 
   /** What the closing check says, or empty. */
-  public String closing() throws InterruptedException {
-    return weight == null || recorded == 0 ? "" : check(weight, Phase.CLOSING);
+  public Words closing() throws InterruptedException {
+    return weight == null || recorded == 0 ? Words.none() : check(weight, Phase.CLOSING);
   }
 
-  private String check(CheckWeight with, Phase phase) throws InterruptedException {
+  private Words check(CheckWeight with, Phase phase) throws InterruptedException {
     CheckWeighing.Checked checked = weighing.weigh(with, phase);
     since = 0;
     if (checked.check().pass()) {
-      return "";
+      return Words.none();
     }
     return tell(
-        "The "
-            + phase.code()
-            + " check failed: the balance is off by "
-            + checked.check().error().toMilligrams()
-            + " mg, the limit is "
-            + checked.check().limit().toMilligrams()
-            + " mg. Everything since the last passed check is held back.");
+        Said.of(
+            CheckSays.CHECK_FAILED,
+            phase.code(),
+            checked.check().error().toMilligrams(),
+            checked.check().limit().toMilligrams()));
   }
 
-  private String tell(String fault) {
+  private Words tell(Words fault) {
     if (stops()) {
       return fault;
     }
     listener.accept(new WeighEvent.Warned(fault));
-    return "";
+    return Words.none();
   }
 }

@@ -9,6 +9,8 @@ import org.siltbench.station.life.About;
 import org.siltbench.station.life.BalanceState;
 import org.siltbench.station.life.BalanceState.Check;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /**
  * Whether a balance has been checked on a day.
@@ -39,12 +41,10 @@ public record CheckState(Optional<Check> last) {
   }
 
   /** What is wrong, in words; empty if it passed. */
-  public String fault() {
+  public Words fault() {
     if (passed()) {
-      return "";
+      return Words.none();
     }
-    return last.isEmpty()
-        ? "This balance has not been checked with a weight today."
-        : "The last check of this balance today failed.";
+    return Said.of(last.isEmpty() ? CheckSays.NOT_CHECKED : CheckSays.LAST_FAILED);
   }
 }

@@ -52,12 +52,9 @@ public final class CheckWeighing {
         return record(weight, phase, seen);
       }
       PanOutcome.NotTaken no = (PanOutcome.NotTaken) outcome;
-      listener.accept(new WeighEvent.Declined("weight " + weight.name(), no.why(), null));
+      listener.accept(new WeighEvent.Declined("weight " + weight.name(), no.words(), null));
     }
-    throw new Problem.Refused(
-        "The weight " + weight.name() + " did not come to rest in " + MOST_TRIES + " tries.",
-        "No check was recorded.",
-        "Close the door, keep draught and vibration away, and check again.");
+    throw new Problem.Refused(CheckSays.NO_REST, weight.name(), MOST_TRIES);
   }
 
   private Checked record(CheckWeight weight, Phase phase, Measured seen) {

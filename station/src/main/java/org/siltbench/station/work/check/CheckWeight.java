@@ -87,16 +87,14 @@ public record CheckWeight(
   private static CheckWeight nominal(String text) {
     Matcher amount = AMOUNT.matcher(text);
     if (!amount.matches()) {
-      throw new Problem.WrongUse(
-          "There is no check weight " + text + ".",
-          "Describe it with siltbench weight, or give its nominal mass, as 100mg or 20g.");
+      throw new Problem.WrongUse(CheckSays.NO_WEIGHT, text);
     }
     BigDecimal number = new BigDecimal(amount.group(1));
     Mass mass =
         Mass.ofGrams(
             (amount.group(2).equals("mg") ? number.movePointLeft(3) : number).toPlainString());
     if (mass.nanograms() == 0) {
-      throw new Problem.WrongUse("A check weight of nothing checks nothing.", "Check --weight.");
+      throw new Problem.WrongUse(CheckSays.NOTHING);
     }
     return new CheckWeight(text, mass, mass, null, null);
   }

@@ -26,7 +26,6 @@ public enum Phase {
         return phase;
       }
     }
-    throw new Problem.WrongUse(
-        "\"" + word + "\" is no kind of check.", "Say opening, bracket or closing.");
+    throw new Problem.WrongUse(CheckSays.NO_PHASE, word);
   }
 }

@@ -164,18 +164,15 @@ final class Correctable {
     FieldType type = fields.get(field);
     if (type == null) {
       throw new Problem.WrongUse(
-          "An entry " + kind + " has no field " + field + " that can be corrected.",
-          "It has: "
-              + String.join(", ", fields.keySet().stream().sorted().toList())
-              + "; void=true takes the whole entry back.");
+          CorrectSays.NO_FIELD,
+          kind,
+          field,
+          String.join(", ", fields.keySet().stream().sorted().toList()));
     }
     return type;
   }
 
   private static Problem.Refused fixed(String kind) {
-    return new Problem.Refused(
-        "An entry " + kind + " stands as it was written.",
-        "Nothing was recorded.",
-        "Correct the entry it speaks of instead.");
+    return new Problem.Refused(CorrectSays.STANDS, kind);
   }
 }

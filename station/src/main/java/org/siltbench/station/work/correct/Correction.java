@@ -28,7 +28,7 @@ public record Correction(EntryRef target, Map<String, String> set, String reason
     set = new LinkedHashMap<>(set);
     reason = Reasons.check(reason);
     if (set.isEmpty()) {
-      throw new Problem.WrongUse("Nothing is set.", "Say what: --set FIELD=VALUE.");
+      throw new Problem.WrongUse(CorrectSays.NOTHING_SET);
     }
   }
 
@@ -57,10 +57,7 @@ public record Correction(EntryRef target, Map<String, String> set, String reason
   }
 
   private Problem.Refused unknown() {
-    return new Problem.Refused(
-        "There is no entry " + target + '.',
-        "Nothing was recorded.",
-        "The log sheet names every entry as BENCH/SEQ.");
+    return new Problem.Refused(CorrectSays.NO_ENTRY, target);
   }
 
   private static void put(
@@ -81,10 +78,7 @@ public record Correction(EntryRef target, Map<String, String> set, String reason
     }
     Object value = type.require(field, text, register, bench.clock());
     if (value.toString().equals(Fields.of(entry).text(field))) {
-      throw new Problem.Refused(
-          "The field " + field + " of " + entry.ref() + " is " + text + " already.",
-          "Nothing was recorded.",
-          "Check which entry you mean.");
+      throw new Problem.Refused(CorrectSays.SAME, field, entry.ref(), text);
     }
     values.put(field, value);
   }

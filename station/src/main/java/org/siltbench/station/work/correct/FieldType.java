@@ -123,9 +123,7 @@ enum FieldType {
       String field, String text, @org.jspecify.annotations.Nullable Throwable cause) {
     String shown = text.length() > 40 ? text.substring(0, 40) + "…" : text;
     Problem.WrongUse problem =
-        new Problem.WrongUse(
-            "\"" + shown + "\" does not fit the field " + field + ": " + expected + " is expected.",
-            "Nothing was recorded; say it again.");
+        new Problem.WrongUse(CorrectSays.NOT_FITTING, shown, field, expected);
     if (cause != null) {
       problem.addSuppressed(cause);
     }

@@ -42,15 +42,7 @@ final class FilterLists {
       out.add(copy);
     }
     if (!found) {
-      throw new Problem.WrongUse(
-          "Entry "
-              + entry.ref()
-              + " has no "
-              + path.group(2)
-              + " of a filter "
-              + path.group(1)
-              + '.',
-          "Look at the entry on the log sheet.");
+      throw new Problem.WrongUse(CorrectSays.NOT_LISTED, entry.ref(), path.group(2), path.group(1));
     }
     return out;
   }
@@ -62,7 +54,7 @@ final class FilterLists {
     try {
       return Role.of(text).code();
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse("\"" + text + "\" is no role of a filter.", "Say it again.");
+      throw new Problem.WrongUse(CorrectSays.NO_ROLE, text);
     }
   }
 }

@@ -29,7 +29,7 @@ public record Hold(List<String> filters, boolean lift, String reason) {
     filters = List.copyOf(filters);
     reason = Reasons.check(reason);
     if (filters.isEmpty()) {
-      throw new Problem.WrongUse("No filter is named.", "Name filters or a batch.");
+      throw new Problem.WrongUse(CorrectSays.NONE_NAMED);
     }
   }
 
@@ -44,10 +44,7 @@ public record Hold(List<String> filters, boolean lift, String reason) {
       FilterState state = Filters.require(register, id);
       Life.require(id, state.status(), Act.HOLD, state.role());
       if (lift && state.holds().isEmpty()) {
-        throw new Problem.Refused(
-            "The result of filter " + id + " is not held.",
-            "Nothing was recorded.",
-            "Leave it out.");
+        throw new Problem.Refused(CorrectSays.NOT_HELD, id);
       }
       byBatch.computeIfAbsent(state.batch(), k -> new ArrayList<>()).add(id);
     }

@@ -15,9 +15,7 @@ public final class Reasons {
     if (text.length() < 3
         || text.length() > MAX
         || text.chars().anyMatch(Character::isISOControl)) {
-      throw new Problem.WrongUse(
-          "A reason is needed: 3 to " + MAX + " characters on one line.",
-          "Say why with --reason; the next reader has only these words.");
+      throw new Problem.WrongUse(CorrectSays.REASON, MAX);
     }
     return text;
   }

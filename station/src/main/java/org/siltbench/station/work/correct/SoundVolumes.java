@@ -36,8 +36,6 @@ final class SoundVolumes {
   }
 
   private static Problem.WrongUse unsound(String what) {
-    return new Problem.WrongUse(
-        "With this correction " + what,
-        "Set the other field in the same correction; FIELD= with nothing behind it empties it.");
+    return new Problem.WrongUse(CorrectSays.VOLUMES, what);
   }
 }

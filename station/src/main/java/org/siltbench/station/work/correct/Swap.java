@@ -41,7 +41,7 @@ public record Swap(String a, String b, What what, String reason) {
           return what;
         }
       }
-      throw new Problem.WrongUse("\"" + word + "\" cannot be swapped.", "Say post, notes or pre.");
+      throw new Problem.WrongUse(CorrectSays.NO_SWAP, word);
     }
 
     boolean takes(Entry entry) {
@@ -60,7 +60,7 @@ public record Swap(String a, String b, What what, String reason) {
   public Swap {
     reason = Reasons.check(reason);
     if (a.equals(b)) {
-      throw new Problem.WrongUse("Both IDs are " + a + '.', "Name two filters.");
+      throw new Problem.WrongUse(CorrectSays.SAME_ID, a);
     }
   }
 
@@ -76,10 +76,7 @@ public record Swap(String a, String b, What what, String reason) {
     exchange(register, a, b, set);
     exchange(register, b, a, set);
     if (set.isEmpty()) {
-      throw new Problem.Refused(
-          "Neither " + a + " nor " + b + " has entries to exchange.",
-          "Nothing was recorded.",
-          "Say what was mixed up: --what post, notes or pre.");
+      throw new Problem.Refused(CorrectSays.NOTHING_TO_SWAP, a, b);
     }
     return new Facts()
         .put("filters", List.of(a, b))

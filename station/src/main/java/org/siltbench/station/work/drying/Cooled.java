@@ -6,6 +6,7 @@ import java.time.format.DateTimeFormatter;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Stay;
+import org.siltbench.station.said.Words;
 
 /** Whether a dried filter may be weighed now: out of the oven, cooled, not stale. */
 public final class Cooled {
@@ -20,43 +21,28 @@ public final class Cooled {
    * @param safe what the refusal says is safe
    * @throws Problem.Refused if it is too early or too late, with the time left
    */
-  public static Stay require(FilterState state, OffsetDateTime now, String safe) {
+  public static Stay require(FilterState state, OffsetDateTime now, Words safe) {
     Stay stay = dried(state, safe);
     OffsetDateTime cooled = stay.cooledUntil().orElse(now);
     if (now.isBefore(cooled)) {
       long minutes = Duration.between(now, cooled).plusSeconds(59).toMinutes();
       throw new Problem.Refused(
-          "Filter " + state.id() + " is still cooling: " + minutes + " min are left.",
-          safe,
-          "Leave it in the desiccator until " + cooled.format(CLOCK) + '.');
+          DryingSays.COOLING, state.id(), minutes, cooled.format(CLOCK), safe);
     }
     OffsetDateTime useful = stay.usefulUntil().orElse(now);
     if (now.isAfter(useful)) {
-      throw new Problem.Refused(
-          "Filter "
-              + state.id()
-              + " has gone stale: it should have been weighed by "
-              + useful.format(CLOCK)
-              + '.',
-          safe,
-          "Dry it again, let it cool, then weigh.");
+      throw new Problem.Refused(DryingSays.STALE, state.id(), useful.format(CLOCK), safe);
     }
     return stay;
   }
 
-  private static Stay dried(FilterState state, String safe) {
+  private static Stay dried(FilterState state, Words safe) {
     Stay stay =
         state
             .lastStay()
-            .orElseThrow(
-                () ->
-                    new Problem.Refused(
-                        "Filter " + state.id() + " has not been dried.", safe, "Dry it first."));
+            .orElseThrow(() -> new Problem.Refused(DryingSays.NOT_DRIED, state.id(), safe));
     if (stay.open()) {
-      throw new Problem.Refused(
-          "Filter " + state.id() + " is still in drying cycle " + stay.cycle() + '.',
-          safe,
-          "End the cycle when it leaves the oven, let it cool, then weigh.");
+      throw new Problem.Refused(DryingSays.STILL_IN, state.id(), stay.cycle(), safe);
     }
     return stay;
   }

@@ -36,10 +36,7 @@ public final class Dishes {
         (id, dish) -> {
           String other = dish.isEmpty() ? null : taken.putIfAbsent(dish, id);
           if (other != null) {
-            throw new Problem.Refused(
-                "Dish " + dish + " would hold " + other + " and " + id + '.',
-                "Nothing was recorded.",
-                "Give each filter a dish of its own.");
+            throw new Problem.Refused(DryingSays.TWO_IN_DISH, dish, other, id);
           }
         });
   }

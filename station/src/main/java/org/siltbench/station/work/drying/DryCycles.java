@@ -26,22 +26,17 @@ public final class DryCycles {
   /** The named cycle, or the only open one if none is named. */
   public static CycleState require(RegisterView register, String id) {
     if (!id.isEmpty()) {
-      return find(register, id).orElseThrow(() -> unknown("There is no drying cycle " + id + '.'));
+      return find(register, id).orElseThrow(() -> new Problem.Refused(DryingSays.NO_CYCLE, id));
     }
     List<CycleState> open = open(register);
     if (open.size() == 1) {
       return open.get(0);
     }
-    throw unknown(
-        open.isEmpty()
-            ? "No drying cycle is running."
-            : "Several drying cycles are running: "
-                + String.join(", ", open.stream().map(CycleState::id).toList())
-                + '.');
-  }
-
-  private static Problem.Refused unknown(String what) {
-    return new Problem.Refused(what, "Nothing was recorded.", "Name one with --cycle.");
+    throw open.isEmpty()
+        ? new Problem.Refused(DryingSays.NONE_RUNNING)
+        : new Problem.Refused(
+            DryingSays.SEVERAL_RUNNING,
+            String.join(", ", open.stream().map(CycleState::id).toList()));
   }
 
   /** The name of this bench's next cycle. */

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -17,6 +18,7 @@ import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.method.MethodBook;
 
@@ -93,8 +95,8 @@ public record DryEnd(String cycle, Set<String> only, Heat heat, @Nullable Offset
     OffsetDateTime stated = out;
     OffsetDateTime left = stated != null ? stated : OffsetDateTime.now(bench.clock());
     requireLongEnough(running, times, left);
-    Optional<String> fault = heat.fault(heated, purpose);
-    fault.ifPresent(warnings::add);
+    Optional<Said> fault = heat.fault(heated, purpose);
+    fault.ifPresent(said -> warnings.add(said.part("what", Locale.ENGLISH)));
     if (leaving.size() > Load.MOST) {
       warnings.add(
           "These are "
@@ -106,17 +108,12 @@ public record DryEnd(String cycle, Set<String> only, Heat heat, @Nullable Offset
 
   private List<String> leaving(CycleState running) {
     if (!running.open()) {
-      throw new Problem.Refused(
-          "Drying cycle " + running.id() + " has ended.",
-          "Its times stand as recorded.",
-          "Correct that entry if they are wrong.");
+      throw new Problem.Refused(DryingSays.ENDED, running.id());
     }
     for (String id : only) {
       if (!running.inside().contains(id)) {
         throw new Problem.Refused(
-            "Filter " + id + " is not in drying cycle " + running.id() + '.',
-            "Nothing was recorded.",
-            "In it are: " + String.join(", ", running.inside()) + '.');
+            DryingSays.NOT_INSIDE, id, running.id(), String.join(", ", running.inside()));
       }
     }
     return running.inside().stream().filter(id -> only.isEmpty() || only.contains(id)).toList();
@@ -127,15 +124,11 @@ public record DryEnd(String cycle, Set<String> only, Heat heat, @Nullable Offset
     if (left.isBefore(earliest)) {
       long minutes = Duration.between(left, earliest).plusSeconds(59).toMinutes();
       throw new Problem.Refused(
-          "Cycle "
-              + running.id()
-              + " needs "
-              + times.dry().toMinutes()
-              + " min in range; "
-              + minutes
-              + " min are left.",
-          "Nothing was recorded; the cycle runs on.",
-          "Leave the filters in until " + earliest.format(CLOCK) + '.');
+          DryingSays.TOO_EARLY,
+          running.id(),
+          times.dry().toMinutes(),
+          minutes,
+          earliest.format(CLOCK));
     }
   }
 

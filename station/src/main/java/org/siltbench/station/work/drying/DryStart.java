@@ -63,7 +63,7 @@ public record DryStart(
   /** Records it; a cycle that is joined by none has its clock restarted, no more. */
   public Started record(Bench bench, MethodBook methods) {
     if (dishes.isEmpty() && joins.isEmpty()) {
-      throw new Problem.WrongUse("No filter was named.", "Name them with --filters or --batch.");
+      throw new Problem.WrongUse(DryingSays.NONE_NAMED);
     }
     Entry entry = bench.act(register -> List.of(draft(register, bench, methods))).get(0);
     return started(bench, methods, entry);
@@ -74,18 +74,15 @@ public record DryStart(
     dishes.keySet().forEach(id -> all.put(id, admitted(register, methods, purpose, id)));
     Optional<CycleState> running = running(register);
     running.ifPresent(cycle -> joining(cycle, register, methods, all));
-    heat.fault(all.values(), purpose).ifPresent(fault -> refuse(fault, BACK_IN_RANGE));
+    heat.fault(all.values(), purpose)
+        .ifPresent(
+            fault -> {
+              throw new Problem.Refused(fault.code(), fault.gaps().toArray());
+            });
     Map<String, String> placed = placed(running);
     Dishes.requireOneEach(placed);
     String id = running.map(CycleState::id).orElse(DryCycles.next(register, bench.code()));
     return facts(id, placed, now(bench)).draft("dry.started");
-  }
-
-  private static final String BACK_IN_RANGE =
-      "The clock starts when the oven is back in range: wait, read the thermometer, start then.";
-
-  private static void refuse(String what, String next) {
-    throw new Problem.Refused(what, "Nothing was recorded.", next);
   }
 
   /**
@@ -106,10 +103,9 @@ public record DryStart(
     state
         .openStay()
         .ifPresent(
-            stay ->
-                refuse(
-                    "Filter " + id + " is in drying cycle " + stay.cycle() + " already.",
-                    "End that cycle first, or leave it out."));
+            stay -> {
+              throw new Problem.Refused(DryingSays.IN_OVEN, id, stay.cycle());
+            });
     Life.require(id, state.status(), purpose.act(), state.role());
     if (purpose == Purpose.IGNITION) {
       LotFitness.requireForFurnace(register, state.lot(), id);
@@ -123,15 +119,13 @@ public record DryStart(
     }
     CycleState cycle = DryCycles.require(register, joins);
     if (!cycle.open()) {
-      refuse("Drying cycle " + joins + " has ended.", "Start a new one.");
+      throw new Problem.Refused(DryingSays.JOINS_ENDED, joins);
     }
     if (!cycle.purpose().equals(purpose.code())) {
-      refuse("Drying cycle " + joins + " is for " + cycle.purpose() + '.', "Start a new one.");
+      throw new Problem.Refused(DryingSays.JOINS_OTHER, joins, cycle.purpose());
     }
     if (!restart) {
-      refuse(
-          "Wet filters in a running cycle wet the others: its clock would start anew.",
-          "Say so with --restart, or start another cycle.");
+      throw new Problem.Refused(DryingSays.WET);
     }
     return Optional.of(cycle);
   }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.method.Span;
+import org.siltbench.station.said.Said;
 
 /**
  * What the thermometer said.
@@ -18,7 +19,7 @@ public record Heat(@Nullable BigDecimal celsius, String thermometer) {
   public static final Heat UNKNOWN = new Heat(null, "");
 
   /** What speaks against it under the methods of these filters; empty if nothing does. */
-  Optional<String> fault(Collection<Heated> filters, Purpose purpose) {
+  Optional<Said> fault(Collection<Heated> filters, Purpose purpose) {
     BigDecimal shown = celsius;
     if (shown == null) {
       return Optional.empty();
@@ -27,15 +28,12 @@ public record Heat(@Nullable BigDecimal celsius, String thermometer) {
       Span range = purpose.range(one.method());
       if (!range.contains(shown.doubleValue())) {
         return Optional.of(
-            "The oven is at "
-                + shown.toPlainString()
-                + " °C; method "
-                + one.method().key()
-                + " asks for "
-                + plain(range.low())
-                + " to "
-                + plain(range.high())
-                + " °C.");
+            Said.of(
+                DryingSays.OUT_OF_RANGE,
+                shown.toPlainString(),
+                one.method().key(),
+                plain(range.low()),
+                plain(range.high())));
       }
     }
     return Optional.empty();

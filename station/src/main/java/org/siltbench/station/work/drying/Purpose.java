@@ -38,8 +38,7 @@ public enum Purpose {
         return purpose;
       }
     }
-    throw new Problem.WrongUse(
-        "\"" + word + "\" is no purpose of a drying cycle.", "Say pre, post or ignition.");
+    throw new Problem.WrongUse(DryingSays.NO_PURPOSE, word);
   }
 
   /** The temperatures the method allows. */
@@ -63,10 +62,7 @@ public enum Purpose {
   private static Ignition ignition(Method method) {
     Ignition ignition = method.ignition();
     if (ignition == null) {
-      throw new Problem.Refused(
-          "Method " + method.key() + " ends with drying; it has no ignition.",
-          "Nothing was recorded.",
-          "Take a batch of a method with ignition.");
+      throw new Problem.Refused(DryingSays.NO_IGNITION, method.key());
     }
     return ignition;
   }

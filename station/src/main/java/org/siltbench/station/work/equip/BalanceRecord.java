@@ -54,13 +54,11 @@ public record BalanceRecord(
           resolutionG, capacityG, certificateMg, linearityMg, eccentricityMg, repeatabilityMg
         }) {
       if (figure != null && figure.signum() < 0) {
-        throw new Problem.WrongUse(
-            figure.toPlainString() + " is below zero.", "The figures of a balance are not.");
+        throw new Problem.WrongUse(EquipSays.BELOW_ZERO, figure.toPlainString());
       }
     }
     if (calibrated != null && due != null && due.isBefore(calibrated)) {
-      throw new Problem.WrongUse(
-          "The next calibration is due before the last one.", "Check the two dates.");
+      throw new Problem.WrongUse(EquipSays.DUE_BEFORE);
     }
   }
 

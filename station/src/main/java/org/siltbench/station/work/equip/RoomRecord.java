@@ -26,7 +26,7 @@ public record RoomRecord(
   /** Refuses air that no bench stands in. */
   public RoomRecord {
     if (temperatureC == null && pressureHpa == null && humidityPct == null) {
-      throw new Problem.WrongUse("Nothing was given to note.", "Give --temperature, for one.");
+      throw new Problem.WrongUse(EquipSays.NOTHING_NOTED);
     }
     within("A temperature", temperatureC, -10, 50, "°C");
     within("A pressure", pressureHpa, 500, 1100, "hPa");
@@ -37,8 +37,7 @@ public record RoomRecord(
       String what, @Nullable BigDecimal value, int low, int high, String unit) {
     if (value != null && (value.doubleValue() < low || value.doubleValue() > high)) {
       throw new Problem.WrongUse(
-          what + " of " + value.toPlainString() + " " + unit + " is not possible here.",
-          "Give it in " + unit + ", from " + low + " to " + high + ".");
+          EquipSays.NOT_POSSIBLE, what, value.toPlainString(), unit, low, high);
     }
   }
 

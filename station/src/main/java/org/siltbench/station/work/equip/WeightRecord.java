@@ -39,17 +39,10 @@ public record WeightRecord(
     long off = Math.abs(certified.nanograms() - nominal.nanograms());
     if (nominal.nanograms() <= 0 || off > nominal.nanograms() / FAR_OFF) {
       throw new Problem.WrongUse(
-          "A certified mass of "
-              + certified.toGrams()
-              + " g does not fit a nominal mass of "
-              + nominal.toGrams()
-              + " g.",
-          "Both are in grams.");
+          EquipSays.CERTIFIED_NOT_FITTING, certified.toGrams(), nominal.toGrams());
     }
     if (expandedMg.signum() < 0 || k.signum() <= 0) {
-      throw new Problem.WrongUse(
-          "The certificate's uncertainty must not be below zero, and its k must be above.",
-          "Check -U and -k.");
+      throw new Problem.WrongUse(EquipSays.CERTIFICATE);
     }
   }
 

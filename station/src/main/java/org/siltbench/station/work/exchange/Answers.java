@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /**
  * What a person has settled about a file: {@code charset}, {@code separator}, {@code dates}, {@code
@@ -38,7 +40,7 @@ public record Answers(Map<String, String> given) {
     for (String word : words) {
       int at = word.lastIndexOf('=');
       if (at < 1 || at == word.length() - 1) {
-        throw wrong(word, "Write KEY=VALUE, as dates=day-first.");
+        throw wrong(word, Said.of(ExchangeSays.HOW_KEY));
       }
       String key = key(word.substring(0, at));
       String value = word.substring(at + 1).strip();
@@ -51,13 +53,15 @@ public record Answers(Map<String, String> given) {
   private static void check(String word, String key, String value) {
     Set<String> words = WORDS.get(key);
     if (words != null && !words.contains(value)) {
-      throw wrong(word, "It can be: " + String.join(", ", words.stream().sorted().toList()) + ".");
+      throw wrong(
+          word,
+          Said.of(ExchangeSays.HOW_WORDS, String.join(", ", words.stream().sorted().toList())));
     }
     if (key.equals("charset") && !isCharset(value)) {
-      throw wrong(word, "That is no character set this computer knows.");
+      throw wrong(word, Said.of(ExchangeSays.HOW_CHARSET));
     }
     if (key.equals("skip") && !value.matches("\\d+(,\\d+)*")) {
-      throw wrong(word, "Write the numbers of the lines: skip=14,15.");
+      throw wrong(word, Said.of(ExchangeSays.HOW_SKIP));
     }
     if (words == null && !Set.of("charset", "skip").contains(key)) {
       Columns.check(word, key, value);
@@ -72,8 +76,8 @@ public record Answers(Map<String, String> given) {
     }
   }
 
-  static Problem.WrongUse wrong(String word, String next) {
-    return new Problem.WrongUse("\"" + word + "\" settles nothing.", next);
+  static Problem.WrongUse wrong(String word, Words next) {
+    return new Problem.WrongUse(ExchangeSays.ANSWER, word, next);
   }
 
   private static String key(String raw) {

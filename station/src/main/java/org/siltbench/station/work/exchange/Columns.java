@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.siltbench.station.said.Said;
 import org.siltbench.station.work.receipt.ReceiptReader;
 
 /** Which column of the receipt table a heading means, in the words of several languages. */
@@ -135,7 +136,7 @@ final class Columns {
   static void check(String word, String key, String value) {
     if (key.startsWith("unit:")) {
       if (!Units.known(value)) {
-        throw Answers.wrong(word, "Units are: " + Units.all() + ".");
+        throw Answers.wrong(word, Said.of(ExchangeSays.HOW_UNITS, Units.all()));
       }
       return;
     }
@@ -143,10 +144,7 @@ final class Columns {
     known.addAll(List.of(DATE, TIME, NONE));
     if (!known.contains(value)) {
       throw Answers.wrong(
-          word,
-          "A column means one of: "
-              + String.join(", ", ReceiptReader.COLUMNS)
-              + ", date, time, none.");
+          word, Said.of(ExchangeSays.HOW_COLUMN, String.join(", ", ReceiptReader.COLUMNS)));
     }
   }
 }

@@ -25,26 +25,22 @@ record Decoded(String text, Charset charset, boolean sure) {
   static Decoded of(Path file, Optional<String> said) throws IOException {
     try {
       if (Files.size(file) > MOST_BYTES) {
-        throw new Problem.WrongUse(file + " is larger than 16 MiB.", "Split it by trip.");
+        throw new Problem.WrongUse(ExchangeSays.TOO_LARGE, file);
       }
       return of(file, Files.readAllBytes(file), said);
     } catch (NoSuchFileException e) {
-      throw new Problem.WrongUse("There is no file " + file + '.', "Check its name.");
+      throw new Problem.WrongUse(ExchangeSays.NO_FILE, file);
     }
   }
 
   private static Decoded of(Path file, byte[] bytes, Optional<String> said) {
     if (bytes.length > 3 && bytes[0] == 'P' && bytes[1] == 'K' && bytes[2] == 3 && bytes[3] == 4) {
-      throw new Problem.WrongUse(
-          file + " is a spreadsheet, not a table of text.", "Save the sheet as CSV.");
+      throw new Problem.WrongUse(ExchangeSays.SPREADSHEET, file);
     }
     if (said.isPresent()) {
       return strict(bytes, Charset.forName(said.get()))
           .map(text -> new Decoded(text, Charset.forName(said.get()), true))
-          .orElseThrow(
-              () ->
-                  new Problem.WrongUse(
-                      file + " is not text in " + said.get() + '.', "Check charset=."));
+          .orElseThrow(() -> new Problem.WrongUse(ExchangeSays.CHARSET, file, said.get()));
     }
     Optional<Charset> unicode = unicode(bytes);
     if (unicode.isPresent()) {

@@ -106,8 +106,7 @@ record Grid(char separator, List<Line> lines, List<Character> rivals) {
     try (CsvReader<CsvRecord> reader = builder.ofCsvRecord(text)) {
       for (CsvRecord record : reader) {
         if (out.size() > MOST_LINES) {
-          throw new org.siltbench.station.Problem.WrongUse(
-              "The file has more than " + MOST_LINES + " lines.", "Split it by trip.");
+          throw new org.siltbench.station.Problem.WrongUse(ExchangeSays.TOO_LONG, MOST_LINES);
         }
         out.add(new Line(record.getStartingLineNumber(), record.getFields()));
       }

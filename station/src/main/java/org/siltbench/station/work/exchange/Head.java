@@ -20,9 +20,7 @@ record Head(List<String> names, List<Grid.Line> before, List<Grid.Line> body) {
   static Head of(Grid grid, Answers answers) {
     int at = best(grid.lines(), answers);
     if (at < 0) {
-      throw new Problem.WrongUse(
-          "No line of the file names columns that are known here.",
-          "One line must name them, at least the filter's ID; --as \"NAME=filter\" tells which.");
+      throw new Problem.WrongUse(ExchangeSays.NO_HEAD);
     }
     return at(grid.lines(), at);
   }

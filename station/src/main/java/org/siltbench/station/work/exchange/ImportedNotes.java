@@ -20,10 +20,7 @@ public final class ImportedNotes {
    */
   public static List<Box.Note> of(Preview preview) {
     if (!preview.doubts().isEmpty()) {
-      throw new Problem.Refused(
-          preview.doubts().size() + " doubts about this file must be settled first.",
-          "Nothing was recorded.",
-          "Settle them one by one, or correct the file.");
+      throw new Problem.Refused(ExchangeSays.DOUBTS, preview.doubts().size());
     }
     List<Box.Note> notes = new ArrayList<>();
     for (Preview.Line line : preview.rows()) {

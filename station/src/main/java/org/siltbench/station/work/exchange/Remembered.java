@@ -53,11 +53,7 @@ final class Remembered {
     try {
       return Json.object(Files.readString(file, StandardCharsets.UTF_8));
     } catch (NotJson e) {
-      throw new Problem.Outside(
-          "The memory of imports " + file + " is damaged: " + e.getMessage() + ".",
-          "Nothing was recorded; no mass is in this file.",
-          "Delete it; the doubts are then asked once more.",
-          e);
+      throw new Problem.Outside(e, ExchangeSays.MEMORY_DAMAGED, file, e.getMessage());
     }
   }
 

@@ -50,11 +50,7 @@ public final class FieldSheets {
     }
     if (lines.isEmpty()) {
       throw new Problem.Refused(
-          trip.isEmpty()
-              ? "Batch " + batch.name() + " has no filter ready for the field."
-              : "Batch " + batch.name() + " has no filter out on trip " + trip + ".",
-          "No sheet was made.",
-          "Pre-weigh the batch first, or check the trip's name.");
+          trip.isEmpty() ? FieldSays.NONE_READY : FieldSays.NONE_OUT, batch.name(), trip);
     }
     return new FieldSheet(
         batch.code(),

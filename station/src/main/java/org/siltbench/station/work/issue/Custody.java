@@ -37,7 +37,7 @@ public record Custody(
     relinquished = Names.check("person", relinquished);
     received = Names.check("person", received);
     if (bags < 0) {
-      throw new Problem.WrongUse("Fewer than no bags were counted.", "Check --bags.");
+      throw new Problem.WrongUse(IssueSays.FEWER_THAN_NONE);
     }
   }
 
@@ -47,10 +47,7 @@ public record Custody(
         .act(
             register -> {
               if (register.history(About.trip(trip)).isEmpty()) {
-                throw new Problem.Refused(
-                    "No batch was issued to a trip " + trip + ".",
-                    "Nothing was recorded.",
-                    "Check the trip's name.");
+                throw new Problem.Refused(IssueSays.NO_TRIP, trip);
               }
               OffsetDateTime when = time == null ? OffsetDateTime.now(bench.clock()) : time;
               return List.of(

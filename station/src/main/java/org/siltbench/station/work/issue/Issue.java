@@ -71,10 +71,7 @@ public final class Issue {
             .map(FilterState::id)
             .toList();
     if (ready.isEmpty()) {
-      throw new Problem.Refused(
-          "Batch " + batch.name() + " has no filter ready to go out.",
-          "Nothing was recorded.",
-          "Pre-weigh it first; siltbench batch list shows each filter's status.");
+      throw new Problem.Refused(IssueSays.NONE_READY, batch.name());
     }
     return ready;
   }
@@ -83,20 +80,14 @@ public final class Issue {
     FilterState filter = ofBatch(register, id);
     Life.require(id, filter.status(), Act.ISSUE, filter.role());
     if (!PrePlan.isUsable(filter, method)) {
-      throw new Problem.Refused(
-          "The mass of filter " + id + " is not constant yet.",
-          "Nothing was recorded.",
-          "Dry, cool and weigh it again, or issue the others without it.");
+      throw new Problem.Refused(IssueSays.NOT_CONSTANT, id);
     }
   }
 
   private FilterState ofBatch(RegisterView register, String id) {
     FilterState filter = Filters.require(register, id);
     if (!filter.batch().equals(batch.code())) {
-      throw new Problem.Refused(
-          "Filter " + id + " belongs to another batch, " + filter.batch() + ".",
-          "Nothing was recorded.",
-          "Issue it with its own batch.");
+      throw new Problem.Refused(IssueSays.OTHER_BATCH, id, filter.batch());
     }
     return filter;
   }
@@ -124,10 +115,7 @@ public final class Issue {
             .map(FilterState::id)
             .toList();
     if (out.isEmpty()) {
-      throw new Problem.Refused(
-          "No bag of batch " + batch.name() + " is out on trip " + trip + ".",
-          "Nothing was recorded.",
-          "Check the trip's name.");
+      throw new Problem.Refused(IssueSays.NONE_OUT, batch.name(), trip);
     }
     return out;
   }
@@ -136,10 +124,7 @@ public final class Issue {
     FilterState filter = ofBatch(register, id);
     Life.require(id, filter.status(), Act.RETURN, filter.role());
     if (!filter.trip().equals(trip)) {
-      throw new Problem.Refused(
-          "Filter " + id + " is out on trip " + filter.trip() + ", not " + trip + ".",
-          "Nothing was recorded.",
-          "Check the bag and the trip's name.");
+      throw new Problem.Refused(IssueSays.OTHER_TRIP, id, filter.trip(), trip);
     }
   }
 }

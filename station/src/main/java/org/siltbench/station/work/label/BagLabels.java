@@ -68,10 +68,7 @@ public final class BagLabels {
     FilterState filter = Filters.require(bench.register(), id);
     Life.require(id, filter.status(), Act.LABEL, filter.role());
     if (!PrePlan.isUsable(filter, method)) {
-      throw new Problem.Refused(
-          "The mass of filter " + id + " is not constant yet.",
-          "No label was printed.",
-          "Dry, cool and weigh it again; the label is printed from the constant mass.");
+      throw new Problem.Refused(LabelSays.NOT_CONSTANT, id);
     }
     return of(filter);
   }
@@ -102,10 +99,7 @@ public final class BagLabels {
     try {
       return new BagCode(new FilterId(filter.id()), mass.digits(), revision).text();
     } catch (IllegalArgumentException e) {
-      throw new Problem.Refused(
-          "The mass of filter " + filter.id() + " does not fit a bag code: " + e.getMessage() + ".",
-          "No label was printed.",
-          "Correct the mass, or reject the filter.");
+      throw new Problem.Refused(LabelSays.NO_CODE, filter.id(), e.getMessage());
     }
   }
 

@@ -56,10 +56,7 @@ public final class LabelJob {
     }
     filters.forEach(id -> some.add(labels.of(id)));
     if (some.isEmpty()) {
-      throw new Problem.Refused(
-          "Batch " + batch.name() + " has no filter whose label is due.",
-          "Nothing was printed.",
-          "Pre-weigh it first; labels are printed from the constant mass.");
+      throw new Problem.Refused(LabelSays.NONE_DUE, batch.name());
     }
     return some;
   }
@@ -80,11 +77,7 @@ public final class LabelJob {
     LabelRun run = run(ready, manner);
     PrintOutcome outcome = LabelPrinter.print(queue, run);
     if (!(outcome instanceof PrintOutcome.Sent)) {
-      throw new Problem.Outside(
-          PrintText.of(outcome),
-          "Every mass is recorded; the labels wait.",
-          "Print again then.",
-          null);
+      throw new Problem.Outside(null, LabelSays.LABELS_WAIT, PrintText.of(outcome));
     }
     record(ready, run, queue);
   }
@@ -106,7 +99,7 @@ public final class LabelJob {
     } catch (PaperProblem e) {
       throw PaperFile.problem(e);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(String.valueOf(e.getMessage()) + ".", "Check the options.");
+      throw new Problem.WrongUse(LabelSays.OPTIONS, String.valueOf(e.getMessage()));
     }
   }
 }

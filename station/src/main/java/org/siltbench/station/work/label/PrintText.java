@@ -1,6 +1,8 @@
 package org.siltbench.station.work.label;
 
 import org.siltbench.labels.print.PrintOutcome;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** How printing ended, in words. */
 public final class PrintText {
@@ -8,14 +10,14 @@ public final class PrintText {
   private PrintText() {}
 
   /** In words; empty where the queue took it. */
-  public static String of(PrintOutcome outcome) {
+  public static Words of(PrintOutcome outcome) {
     if (outcome instanceof PrintOutcome.Waits waits) {
-      String why = waits.why().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-      return "Printer " + waits.queue() + ": " + why + ". " + waits.next();
+      Words why = Said.of(LabelSays.valueOf("WHY_" + waits.why().name()));
+      return Said.of(LabelSays.PRINTER, waits.queue(), why, waits.next());
     }
     if (outcome instanceof PrintOutcome.Gone gone) {
-      return "Printer " + gone.queue() + ": " + gone.what() + ". " + gone.next();
+      return Said.of(LabelSays.PRINTER, gone.queue(), gone.what(), gone.next());
     }
-    return "";
+    return Words.verbatim("");
   }
 }

@@ -11,6 +11,7 @@ import org.siltbench.labels.media.MediaCatalog;
 import org.siltbench.labels.print.LabelPrinter;
 import org.siltbench.labels.print.PrintOutcome;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.paper.PaperFile;
 
 /**
@@ -25,7 +26,7 @@ public final class RollPrint {
     void printed(String filter);
 
     /** The label waits. */
-    void waits(String filter, String why, int waiting);
+    void waits(String filter, Words why, int waiting);
   }
 
   private final BagLabels labels;
@@ -57,14 +58,12 @@ public final class RollPrint {
   /** Before the first mass, not after it. */
   private void requireOneAtATime() {
     if (media.perPage() > 1) {
-      throw new Problem.WrongUse(
-          "The stock " + media.name() + " has several labels on a page.",
-          "One label at a time needs a roll; print sheets afterwards with siltbench labels.");
+      throw new Problem.WrongUse(LabelSays.NO_ROLL, media.name());
     }
     try {
       new LabelRun(List.of(), media, CodeKind.DATA_MATRIX, dpi, 1, false);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(e.getMessage() + ".", "Check --dpi.");
+      throw new Problem.WrongUse(LabelSays.RESOLUTION, e.getMessage());
     }
   }
 
@@ -83,15 +82,15 @@ public final class RollPrint {
         }
         waiting.remove(next);
       } catch (Problem.Refused e) {
-        notYet(next, e.what());
+        notYet(next, e.happened());
       } catch (PaperProblem e) {
-        notYet(next, e.what());
+        notYet(next, Words.verbatim(e.what()));
       }
     }
   }
 
   /** A label that cannot be made does not keep the others back. */
-  private void notYet(String filter, String why) {
+  private void notYet(String filter, Words why) {
     waiting.remove(filter);
     told.waits(filter, why, waiting.size());
   }

@@ -61,7 +61,7 @@ public record RulerTest(Media stock) {
     } catch (PaperProblem e) {
       throw PaperFile.problem(e);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(String.valueOf(e.getMessage()) + ".", "Measure once more.");
+      throw new Problem.WrongUse(LabelSays.MEASURED, String.valueOf(e.getMessage()));
     }
   }
 

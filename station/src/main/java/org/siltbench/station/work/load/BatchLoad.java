@@ -60,11 +60,7 @@ public record BatchLoad(
     try {
       return Flow.read(discharge, bench.clock());
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The discharge table " + discharge + " cannot be read: " + e.getMessage() + '.',
-          "Nothing was changed.",
-          "Check its name and who may read it.",
-          e);
+      throw new Problem.Outside(e, LoadSays.UNREADABLE, discharge, e.getMessage());
     }
   }
 

@@ -61,9 +61,7 @@ public record Flow(Map<String, List<Series.Point>> bySite, int empty) {
       this.feet = table.column("q_m3_s") < 0 && table.column("q_ft3_s") >= 0;
       this.flow = table.require(feet ? "q_ft3_s" : "q_m3_s");
       if (!feet && table.column("q_ft3_s") >= 0) {
-        throw new Problem.WrongUse(
-            "The table " + table.file() + " has discharge in two units.",
-            "Keep one of q_m3_s and q_ft3_s.");
+        throw new Problem.WrongUse(LoadSays.TWO_UNITS, table.file());
       }
     }
 
@@ -75,8 +73,7 @@ public record Flow(Map<String, List<Series.Point>> bySite, int empty) {
         }
       }
       if (sites.isEmpty()) {
-        throw new Problem.WrongUse(
-            "The table " + table.file() + " holds no discharge.", "It needs one line a time.");
+        throw new Problem.WrongUse(LoadSays.NO_DISCHARGE, table.file());
       }
       return new Flow(sites, empty);
     }

@@ -30,15 +30,13 @@ public record LoadQuestion(
   /** Refuses steps of nothing, an end before its begin, and a share below zero. */
   public LoadQuestion {
     if (flowStep.isZero() || sampleStep.isZero()) {
-      throw new Problem.WrongUse(
-          "A longest step of nothing leaves nothing.", "Give it as 30m, 2h or 1d.");
+      throw new Problem.WrongUse(LoadSays.NO_STEP);
     }
     if (from != null && to != null && !to.isAfter(from)) {
-      throw new Problem.WrongUse("The end is not after the begin.", "Check --from and --to.");
+      throw new Problem.WrongUse(LoadSays.END_BEFORE);
     }
     if (!(sharedRelative >= 0 && sharedRelative < 1)) {
-      throw new Problem.WrongUse(
-          "A shared uncertainty must lie from 0 to below 100 %.", "Check --shared-pct.");
+      throw new Problem.WrongUse(LoadSays.SHARED);
     }
   }
 }

@@ -29,7 +29,7 @@ public enum LoadUnit {
         return unit;
       }
     }
-    throw new Problem.WrongUse("\"" + word + "\" names no units.", "Say metric or us.");
+    throw new Problem.WrongUse(LoadSays.NO_UNITS, word);
   }
 
   /** The stable word. */

@@ -37,10 +37,9 @@ public record Loads(LoadQuestion question, List<SiteLoad> sites, List<String> no
       }
     }
     if (sites.isEmpty()) {
-      throw new Problem.WrongUse(
-          "There is no sample with a time and a concentration"
-              + (question.site() == null ? "." : " at site " + question.site() + '.'),
-          "A load needs both; check the receipt notes or the table.");
+      throw question.site() == null
+          ? new Problem.WrongUse(LoadSays.NO_SAMPLE)
+          : new Problem.WrongUse(LoadSays.NO_SAMPLE_AT, question.site());
     }
     List<SiteLoad> out = new ArrayList<>();
     sites.forEach((key, own) -> out.add(site(question, flow, key, own, sites.size())));
@@ -55,9 +54,7 @@ public record Loads(LoadQuestion question, List<SiteLoad> sites, List<String> no
       own = flow.bySite().values().iterator().next();
     }
     if (own == null) {
-      throw new Problem.WrongUse(
-          "The discharge table has nothing for site \"" + name + "\".",
-          "It has: " + String.join(", ", flow.bySite().keySet()) + ". Use the same names.");
+      throw new Problem.WrongUse(LoadSays.NO_SITE, name, String.join(", ", flow.bySite().keySet()));
     }
     return new SiteCalculation(question, name, own, samples).result();
   }

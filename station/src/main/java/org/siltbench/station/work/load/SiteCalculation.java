@@ -46,9 +46,7 @@ final class SiteCalculation {
     try {
       return Series.of(points, step);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(
-          "The " + what + " of site \"" + site + "\" cannot be used: " + e.getMessage() + '.',
-          "Decide which value counts, and leave the other out.");
+      throw new Problem.WrongUse(LoadSays.VALUE, what, site, e.getMessage());
     }
   }
 
@@ -64,16 +62,7 @@ final class SiteCalculation {
   private Sampled mean(Sampled a, Sampled b) {
     if (a.pair().isEmpty() || !a.pair().equals(b.pair())) {
       throw new Problem.WrongUse(
-          "Samples "
-              + a.sample()
-              + " and "
-              + b.sample()
-              + " of site \""
-              + site
-              + "\" were both collected at "
-              + Loads.text(a.at())
-              + '.',
-          "Declare them a pair, correct a time, or leave one out.");
+          LoadSays.SAME_TIME, a.sample(), b.sample(), site, Loads.text(a.at()));
     }
     String both = a.sample() + " and " + b.sample();
     notes.add(both + " are a pair: their mean is used.");
@@ -85,9 +74,7 @@ final class SiteCalculation {
     Instant from = begin();
     Instant to = end();
     if (!to.isAfter(from)) {
-      throw new Problem.WrongUse(
-          "Discharge and samples of site \"" + site + "\" share no time.",
-          "Check their dates and zones, or --from and --to.");
+      throw new Problem.WrongUse(LoadSays.NO_COMMON_TIME, site);
     }
     EventLoad load = EventLoad.integrate(flow, concentration, from, to);
     for (Series.Gap gap : load.gaps()) {

@@ -32,12 +32,10 @@ public record BlankLossTest(
   public BlankLossTest {
     lossesMg = List.copyOf(lossesMg);
     if (lossesMg.isEmpty()) {
-      throw new Problem.WrongUse("The test has no filters.", "Give the losses in mg.");
+      throw new Problem.WrongUse(LotSays.NO_FILTERS);
     }
     if (limitMgCm2.signum() <= 0) {
-      throw new Problem.WrongUse(
-          "A limit of " + limitMgCm2.toPlainString() + " mg/cm² makes no sense.",
-          "It must be above 0.");
+      throw new Problem.WrongUse(LotSays.NO_LIMIT, limitMgCm2.toPlainString());
     }
   }
 
@@ -79,20 +77,15 @@ public record BlankLossTest(
   private double area(LotState state) {
     if (areaCm2 != null) {
       if (areaCm2.signum() <= 0) {
-        throw new Problem.WrongUse("An area must be above 0 cm².", "Check --area.");
+        throw new Problem.WrongUse(LotSays.NO_AREA);
       }
       return areaCm2.doubleValue();
     }
     return LotMasses.areaCm2(state)
-        .orElseThrow(
-            () ->
-                new Problem.WrongUse(
-                    "The diameter of lot " + lot + " is not recorded.",
-                    "Give the filter's area with --area, in cm²."));
+        .orElseThrow(() -> new Problem.WrongUse(LotSays.NO_DIAMETER, lot));
   }
 
   private Problem.Refused unknown() {
-    return new Problem.Refused(
-        "There is no lot " + lot + ".", "Nothing was recorded.", "siltbench lot list shows them.");
+    return new Problem.Refused(LotSays.NO_LOT, lot);
   }
 }

@@ -76,16 +76,8 @@ public final class LotFitness {
       case FIT -> {}
       case COMBUSTIBLE ->
           throw new Problem.Refused(
-              name + " is " + lot.map(l -> l.fields().text("material")).orElse("") + ": it burns.",
-              "Nothing was recorded.",
-              "Never put it into a furnace. Volatile solids need glass or quartz fibre without"
-                  + " binder; follow the local rules for the furnace.");
-      case NOT_MUFFLED, MUFFLED_TOO_COLD ->
-          throw new Problem.Refused(
-              name + " is not recorded as muffled: its own loss would count as volatile solids.",
-              "Nothing was recorded.",
-              "If the lot was heated to 550 °C before its pre-weigh, correct its record: siltbench"
-                  + " correct --entry … --set muffled=true.");
+              LotSays.BURNS, name, lot.map(l -> l.fields().text("material")).orElse(""));
+      case NOT_MUFFLED, MUFFLED_TOO_COLD -> throw new Problem.Refused(LotSays.NOT_MUFFLED, name);
     }
   }
 }

@@ -28,9 +28,7 @@ public record MassWindow(Mass least, Mass most) {
   /** Refuses an empty window. */
   public MassWindow {
     if (least.isNegative() || most.compareTo(least) <= 0) {
-      throw new Problem.WrongUse(
-          "The window " + least.toGrams() + ".." + most.toGrams() + " g holds no mass.",
-          "Write the lower mass first: 0.085..0.125.");
+      throw new Problem.WrongUse(LotSays.EMPTY_WINDOW, least.toGrams(), most.toGrams());
     }
   }
 
@@ -43,10 +41,9 @@ public record MassWindow(Mass least, Mass most) {
             Mass.ofGrams(text.substring(0, dots)), Mass.ofGrams(text.substring(dots + 2)));
       }
     } catch (NumberFormatException e) {
-      throw new Problem.WrongUse(e.getMessage() + ".", "Write a window as 0.085..0.125, in grams.");
+      throw new Problem.WrongUse(LotSays.WINDOW_MASS, e.getMessage());
     }
-    throw new Problem.WrongUse(
-        "\"" + text + "\" is no window of masses.", "Write it as 0.085..0.125, in grams.");
+    throw new Problem.WrongUse(LotSays.NO_WINDOW, text);
   }
 
   /**

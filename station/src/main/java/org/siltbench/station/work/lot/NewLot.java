@@ -46,9 +46,7 @@ public record NewLot(
 
   private static void positive(String what, String unit, @Nullable BigDecimal value) {
     if (value != null && (value.signum() <= 0 || value.compareTo(BigDecimal.valueOf(1000)) > 0)) {
-      throw new Problem.WrongUse(
-          "A " + what + " of " + value.toPlainString() + " " + unit + " is not possible.",
-          "It must be above 0 and at most 1000 " + unit + ".");
+      throw new Problem.WrongUse(LotSays.NOT_POSSIBLE, what, value.toPlainString(), unit);
     }
   }
 
@@ -76,10 +74,7 @@ public record NewLot(
     if (LotState.fold(name, register.history(About.lot(name)))
         .filter(lot -> !lot.fields().text("described").equals("false"))
         .isPresent()) {
-      throw new Problem.Refused(
-          "There is a lot " + name + " already.",
-          "Nothing was recorded.",
-          "Take another name, or correct the first record.");
+      throw new Problem.Refused(LotSays.EXISTS, name);
     }
   }
 

@@ -52,8 +52,7 @@ public final class MethodBook {
         own.add(read(file));
       }
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder " + folder + " cannot be read.", "", "Check who may read it.", e);
+      throw new Problem.Outside(e, MethodSays.FOLDER_UNREADABLE, folder);
     }
     return own;
   }
@@ -62,17 +61,13 @@ public final class MethodBook {
   public static Method read(Path file) {
     try {
       if (Files.size(file) > MOST_BYTES) {
-        throw new Problem.WrongUse(
-            file + " is too large for a method.", "A method is a short text file.");
+        throw new Problem.WrongUse(MethodSays.TOO_LARGE, file);
       }
       return Method.parse(Files.readString(file, StandardCharsets.UTF_8));
     } catch (MethodException e) {
-      throw new Problem.WrongUse(
-          "The method file " + file + " cannot be used:\n" + e.getMessage(),
-          "Correct these lines.");
+      throw new Problem.WrongUse(MethodSays.FILE_WRONG, file, e.getMessage());
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The method file " + file + " cannot be read.", "", "It must be UTF-8 text.", e);
+      throw new Problem.Outside(e, MethodSays.FILE_UNREADABLE, file);
     }
   }
 
@@ -90,9 +85,7 @@ public final class MethodBook {
     try {
       return methods.get(key);
     } catch (UnknownMethodException e) {
-      throw new Problem.WrongUse(
-          "There is no method \"" + key + "\".",
-          "Did you mean " + String.join(", ", e.near()) + "? siltbench methods lists them all.");
+      throw new Problem.WrongUse(MethodSays.NO_METHOD, key, String.join(", ", e.near()));
     }
   }
 
@@ -121,10 +114,7 @@ public final class MethodBook {
     }
     boolean known = methods.all().stream().anyMatch(method -> method.key().equals(key));
     if (known && !hash(get(key).text()).equals(frozen.get().text("hash"))) {
-      throw new Problem.Refused(
-          "Method " + key + " was changed after its first use in this lab.",
-          "Nothing was recorded; the numbers of its first use stand.",
-          "Save the changed numbers under a key of their own.");
+      throw new Problem.Refused(MethodSays.CHANGED, key);
     }
     return List.of();
   }

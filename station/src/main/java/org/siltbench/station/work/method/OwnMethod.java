@@ -23,13 +23,10 @@ public final class OwnMethod {
   public static Path save(Path labFolder, MethodBook known, String key, String text) {
     String bare = key.strip();
     if (!bare.matches("[a-z0-9][a-z0-9.-]{1,39}")) {
-      throw new Problem.WrongUse(
-          "\"" + bare + "\" is no key for a method.",
-          "It has 2 to 40 small letters, digits, dots and dashes.");
+      throw new Problem.WrongUse(MethodSays.NO_KEY, bare);
     }
     if (known.all().stream().anyMatch(method -> method.key().equals(bare))) {
-      throw new Problem.Refused(
-          "There is a method " + bare + " already.", "Nothing was written.", "Take another key.");
+      throw new Problem.Refused(MethodSays.EXISTS, bare);
     }
     String own = text.replaceFirst("(?m)^key\\s*=.*$", "key = " + bare);
     parse(own);
@@ -37,11 +34,7 @@ public final class OwnMethod {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder " + folder + " cannot be made: " + e.getMessage() + '.',
-          "Nothing was written.",
-          "Check the rights of the lab's folder.",
-          e);
+      throw new Problem.Outside(e, MethodSays.FOLDER_NOT_MADE, folder, e.getMessage());
     }
     Path file = folder.resolve(bare + ".method");
     PaperFile.write(file, to -> to.write(own.getBytes(StandardCharsets.UTF_8)));
@@ -52,8 +45,7 @@ public final class OwnMethod {
     try {
       Method unused = Method.parse(text);
     } catch (MethodException e) {
-      throw new Problem.WrongUse(
-          "These numbers make no method:\n" + e.getMessage(), "Correct these lines.");
+      throw new Problem.WrongUse(MethodSays.NUMBERS_WRONG, e.getMessage());
     }
   }
 }

@@ -19,8 +19,7 @@ public final class PagePrint {
   public static void print(String queue, Path pdf, String title) {
     PrintOutcome outcome = PagePrinter.print(queue, pdf, title);
     if (!(outcome instanceof PrintOutcome.Sent)) {
-      throw new Problem.Outside(
-          PrintText.of(outcome), "The paper is in " + pdf + '.', "Print it again then.", null);
+      throw new Problem.Outside(null, PaperSays.PAPER_WAITS, PrintText.of(outcome), pdf);
     }
   }
 }

@@ -40,16 +40,12 @@ public final class PaperFile {
     } catch (PaperProblem e) {
       throw problem(e);
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The file " + file + " could not be written: " + e.getMessage() + ".",
-          "The ledger is not touched by this.",
-          "Check the folder and the room on the disk.",
-          e);
+      throw new Problem.Outside(e, PaperSays.NOT_WRITTEN, file, e.getMessage());
     }
   }
 
   /** A paper's problem as the person is told it. */
   public static Problem problem(PaperProblem e) {
-    return new Problem.WrongUse(e.what(), e.next());
+    return new Problem.WrongUse(PaperSays.NOT_DRAWN, e.what(), e.next());
   }
 }

@@ -28,11 +28,7 @@ public final class PaperFolder {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder " + folder + " could not be made: " + e.getMessage() + '.',
-          "The ledger is not touched by this.",
-          "Check the rights of the lab's folder.",
-          e);
+      throw new Problem.Outside(e, PaperSays.FOLDER_NOT_MADE, folder, e.getMessage());
     }
     return folder.resolve(name.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
   }
@@ -42,11 +38,7 @@ public final class PaperFolder {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The folder " + folder + " cannot be made: " + e.getMessage(),
-          "The ledger is not touched by this.",
-          "Name another folder with --out.",
-          e);
+      throw new Problem.Outside(e, PaperSays.OUT_NOT_MADE, folder, e.getMessage());
     }
   }
 }

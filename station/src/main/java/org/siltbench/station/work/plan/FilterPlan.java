@@ -98,7 +98,7 @@ public record FilterPlan(
           wish.controls(),
           BLANK_EVERY);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse("This plan is not possible: " + e.getMessage() + ".", "");
+      throw new Problem.WrongUse(PlanSays.NO_PLAN, e.getMessage());
     }
   }
 
@@ -110,7 +110,7 @@ public record FilterPlan(
               limits(method, water), water.lowest(), water.highest(), water.targetPct() / 100);
       return new FilterPlan(samplesPerSite, samples, duplicates, roles, total, storm.sentence());
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse("No advice is possible: " + e.getMessage() + ".", "");
+      throw new Problem.WrongUse(PlanSays.NO_ADVICE, e.getMessage());
     }
   }
 

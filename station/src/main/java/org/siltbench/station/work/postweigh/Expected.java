@@ -19,6 +19,8 @@ import org.siltbench.station.life.Stay;
 import org.siltbench.station.life.VerdictRule;
 import org.siltbench.station.life.Weighed;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.drying.Cooled;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.scan.BagScan;
@@ -31,9 +33,9 @@ import org.siltbench.station.work.scan.BagScan;
  * @param stay its last drying cycle
  * @param hint what the person should know, or empty
  */
-record Expected(FilterState state, Method method, Stay stay, String hint) {
+record Expected(FilterState state, Method method, Stay stay, Words hint) {
 
-  private static final String NOTHING = "Nothing was recorded for it.";
+  private static final Words NOTHING = Said.of(PostWeighSays.NOTHING_FOR_IT);
 
   /**
    * Judges a scan before anything is put on the pan, and again at the moment of recording.
@@ -52,16 +54,9 @@ record Expected(FilterState state, Method method, Stay stay, String hint) {
     String id = bag.filter().text();
     FilterState state = Filters.require(register, id);
     if (set.isPresent() && !set.get().contains(id)) {
-      throw new Problem.Refused(
-          "Wrong bag: "
-              + id
-              + " belongs to batch "
-              + state.batch()
-              + ", which is not being weighed.",
-          NOTHING,
-          "Put it back and scan the bag that belongs here.");
+      throw new Problem.Refused(PostWeighSays.WRONG_BAG, id, state.batch());
     }
-    String hint = bag.compare(state);
+    Words hint = bag.compare(state);
     Life.require(id, state.status(), repeat ? Act.REPEAT : Act.POST_WEIGH, state.role());
     Stay stay = Cooled.require(state, now, NOTHING);
     return new Expected(state, methods.inForce(register, state.method()), stay, hint);

@@ -118,18 +118,7 @@ final class PostRecord {
     if (isTooLight(expected, seen) && !accepted.contains(id)) {
       surprise = id;
       throw new Problem.Refused(
-          "Filter "
-              + id
-              + " weighs "
-              + residue.abs().toMilligrams()
-              + " mg less than before the field; the method stops at "
-              + stop.abs().toMilligrams()
-              + " mg.",
-          "Nothing was recorded for it.",
-          "Is it torn, is it another filter's bag, is the pre-weigh mass wrong? If the mass is"
-              + " right as it is, accept it and weigh it once more; on the command line: --accept "
-              + id
-              + " --reason TEXT.");
+          PostWeighSays.TOO_LIGHT, id, residue.abs().toMilligrams(), stop.abs().toMilligrams());
     }
   }
 
@@ -142,15 +131,10 @@ final class PostRecord {
     double allowed = expected.method().balance().moistureAllowance().milligrams();
     if (stable != null && stable.moistureMg() > allowed) {
       throw new Problem.Refused(
-          "Filter "
-              + expected.state().id()
-              + " is taking up moisture: "
-              + org.siltbench.station.work.weigh.Grams.decimal(stable.moistureMg())
-              + " mg since the desiccator, allowed are "
-              + expected.method().balance().moistureAllowance().toMilligrams()
-              + " mg.",
-          "Nothing was recorded for it.",
-          "Put it back into the desiccator, wait, and weigh it quickly.");
+          PostWeighSays.MOISTURE,
+          expected.state().id(),
+          org.siltbench.station.work.weigh.Grams.decimal(stable.moistureMg()),
+          expected.method().balance().moistureAllowance().toMilligrams());
     }
   }
 

@@ -3,6 +3,7 @@ package org.siltbench.station.work.postweigh;
 import java.util.List;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.weigh.Measured;
 
 /**
@@ -11,10 +12,10 @@ import org.siltbench.station.work.weigh.Measured;
  * @param weighings masses on the disk
  * @param refused scans or loads that were not recorded
  * @param left filters expected that were not weighed
- * @param stopped why it stopped before the end of the scans, or empty
+ * @param ended why it stopped before the end of the scans, or empty
  */
 public record PostWeighReport(
-    List<Done> weighings, List<Refusal> refused, List<String> left, String stopped) {
+    List<Done> weighings, List<Refusal> refused, List<String> left, Words ended) {
 
   /**
    * One recorded mass.
@@ -36,5 +37,10 @@ public record PostWeighReport(
     weighings = List.copyOf(weighings);
     refused = List.copyOf(refused);
     left = List.copyOf(left);
+  }
+
+  /** Why it stopped before the end, or empty. */
+  public String stopped() {
+    return ended.english();
   }
 }

@@ -14,6 +14,8 @@ import org.siltbench.station.life.About;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.check.CheckRound;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.scan.BagScan;
@@ -46,7 +48,7 @@ public final class PostWeighRun {
     void recorded(PostWeighReport.Done done);
 
     /** Something the person should know before the load. */
-    void hint(String filter, String text);
+    void hint(String filter, Words text);
 
     /** The mass just refused could be recorded as it is, if the person says so. */
     default void surprising(String filter) {}
@@ -106,7 +108,7 @@ public final class PostWeighRun {
 
   /** Weighs until the scans end or a refusal stops it. */
   public PostWeighReport run() throws InterruptedException {
-    String stopped = checks.opening();
+    Words stopped = checks.opening();
     while (stopped.isEmpty()) {
       Ids.Answer entered = next();
       if (entered.end()) {
@@ -130,7 +132,7 @@ public final class PostWeighRun {
     return pan.idle(ids::poll);
   }
 
-  private String turn(String entered) throws InterruptedException {
+  private Words turn(String entered) throws InterruptedException {
     try {
       BagScan bag = BagScan.of(entered);
       Expected expected = record.admit(bag);
@@ -139,7 +141,7 @@ public final class PostWeighRun {
       }
       return weigh(bag, expected);
     } catch (Problem.Refused e) {
-      return refuse(name(entered), String.valueOf(e.getMessage()), null);
+      return refuse(name(entered), e, null);
     }
   }
 
@@ -152,11 +154,11 @@ public final class PostWeighRun {
     }
   }
 
-  private String weigh(BagScan bag, Expected expected) throws InterruptedException {
+  private Words weigh(BagScan bag, Expected expected) throws InterruptedException {
     String id = bag.filter().text();
     PanOutcome outcome = pan.weigh(load(id, expected));
     if (outcome instanceof PanOutcome.NotTaken no) {
-      return refuse(id, no.why(), null);
+      return refuse(id, no.words(), null);
     }
     Measured seen =
         Measured.observed((PanOutcome.Stable) outcome, settings.balance(), pan.formatName());
@@ -166,9 +168,9 @@ public final class PostWeighRun {
       checks.weighed();
       listener.accept(new WeighEvent.Recorded(done.entry(), seen));
       listener.recorded(done);
-      return "";
+      return Words.none();
     } catch (Problem.Refused e) {
-      String stopped = refuse(id, String.valueOf(e.getMessage()), seen);
+      Words stopped = refuse(id, e, seen);
       if (record.surprise().equals(id)) {
         listener.surprising(id);
       }
@@ -183,23 +185,21 @@ public final class PostWeighRun {
 
   private static PanLoad load(String id, Expected expected) {
     String dish = expected.stay().dish();
-    return new PanLoad.OfFilter(id, dish.isEmpty() ? "" : "dish " + dish);
+    return PanLoad.OfFilter.in(id, dish);
   }
 
-  private String refuse(String filter, String why, @Nullable Measured seen) {
-    refused.add(new PostWeighReport.Refusal(filter, why));
+  private Words refuse(String filter, Words why, @Nullable Measured seen) {
+    refused.add(new PostWeighReport.Refusal(filter, why.english()));
     listener.accept(new WeighEvent.Declined(filter, why, seen));
-    return settings.goOn()
-        ? ""
-        : "Stopped at the first refusal; what was scanned after it was not read.";
+    return settings.goOn() ? Words.none() : Said.of(PostWeighSays.STOPPED);
   }
 
   /** What is on the disk so far. */
-  public PostWeighReport soFar(String stopped) {
-    return report(stopped);
+  public PostWeighReport soFar() {
+    return report(Words.none());
   }
 
-  private PostWeighReport report(String stopped) {
+  private PostWeighReport report(Words stopped) {
     return new PostWeighReport(weighings, refused, left(), stopped);
   }
 

@@ -29,12 +29,7 @@ public final class Strictest {
     return keys(register, batch)
         .map(key -> methods.inForce(register, key))
         .min(Comparator.comparing(method -> method.balance().moistureAllowance()))
-        .orElseThrow(
-            () ->
-                new Problem.Refused(
-                    "No filter is waiting to be post-weighed.",
-                    "Nothing was recorded.",
-                    "Receive and dry filters first."));
+        .orElseThrow(() -> new Problem.Refused(PostWeighSays.NONE_WAITING));
   }
 
   private static Stream<String> keys(RegisterView register, Optional<String> batch) {

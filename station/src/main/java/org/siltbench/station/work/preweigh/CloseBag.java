@@ -53,10 +53,7 @@ public final class CloseBag implements AfterRecord {
     try {
       BagScan scan = BagScan.of(line);
       if (!scan.filter().text().equals(filter)) {
-        throw new Problem.Refused(
-            "That is the bag of " + scan.filter() + ", not of " + filter + ".",
-            "Nothing was recorded for it.",
-            "Put the filter into the right bag and scan that.");
+        throw new Problem.Refused(PreWeighSays.OTHER_BAG, scan.filter(), filter);
       }
       bench.act(
           register -> {

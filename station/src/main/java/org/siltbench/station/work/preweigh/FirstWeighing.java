@@ -29,10 +29,7 @@ public record FirstWeighing(BatchState batch, Method method) {
   /** Makes the batch. */
   public static FirstWeighing prepare(Bench bench, MethodBook methods) {
     if (!bench.practice()) {
-      throw new Problem.Refused(
-          "The guided weighing makes invented masses, and this is no practice lab.",
-          "Nothing was recorded.",
-          "Open the practice lab first.");
+      throw new Problem.Refused(PreWeighSays.NO_PRACTICE_LAB);
     }
     long before =
         Batches.all(bench.register()).stream().filter(b -> b.name().startsWith(NAME)).count();

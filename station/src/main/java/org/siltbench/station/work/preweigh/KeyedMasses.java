@@ -53,11 +53,9 @@ public final class KeyedMasses {
         return new BigDecimal(text).toPlainString();
       }
     } catch (NumberFormatException e) {
-      throw new Problem.WrongUse(
-          "\"" + shown(typed) + "\" is no mass.", "Type grams as displayed, as 0.12874.");
+      throw new Problem.WrongUse(PreWeighSays.NO_MASS, shown(typed));
     }
-    throw new Problem.WrongUse(
-        "A filter of " + text + " g is not possible.", "Type grams as displayed, as 0.12874.");
+    throw new Problem.WrongUse(PreWeighSays.NOT_POSSIBLE, text);
   }
 
   private static String shown(String typed) {
@@ -83,24 +81,13 @@ public final class KeyedMasses {
     FilterState filter = Filters.require(register, one.filter());
     Life.require(filter.id(), filter.status(), Act.PRE_WEIGH, filter.role());
     if (!filter.pre().isEmpty()) {
-      throw new Problem.Refused(
-          "Filter " + filter.id() + " has a pre-weigh mass already.",
-          "Nothing was recorded.",
-          "If that mass is wrong, correct it with a reason.");
+      throw new Problem.Refused(PreWeighSays.HAS_MASS, filter.id());
     }
     Optional<MassWindow> window =
         given != null ? Optional.of(given) : LotMasses.window(register, filter.lot());
     if (window.isPresent() && !window.get().holds(Mass.ofGrams(one.grams()))) {
       throw new Problem.Refused(
-          "Filter "
-              + filter.id()
-              + ": "
-              + one.grams()
-              + " g lies outside the window of its lot, "
-              + window.get().text()
-              + " g.",
-          "Nothing was recorded.",
-          "Check the digits; if they are right, give --window.");
+          PreWeighSays.OUTSIDE_WINDOW, filter.id(), one.grams(), window.get().text());
     }
     return new Turn(filter.id(), 1, "");
   }

@@ -18,14 +18,14 @@ import org.siltbench.station.life.Life;
 import org.siltbench.station.life.LotState;
 import org.siltbench.station.life.Stay;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.weigh.Measured;
 
 /** Records masses of clean filters, if the rules of the job let them in. */
 final class PreRecord {
 
-  static final String DRY_FIRST =
-      "Dry and cool it first, as it will be after the field: siltbench dry start --purpose pre.";
+  static final Said DRY_FIRST = Said.of(PreWeighSays.DRY_FIRST);
 
   private final Bench bench;
   private final Method method;
@@ -65,19 +65,13 @@ final class PreRecord {
 
   private static void requireRound(FilterState filter, int round) {
     if (filter.pre().size() + 1 != round) {
-      throw new Problem.Refused(
-          "Filter " + filter.id() + " has been weighed elsewhere meanwhile.",
-          "That mass is recorded; this one is not.",
-          "Take this filter off; the next free ID is asked for.");
+      throw new Problem.Refused(PreWeighSays.MEANWHILE, filter.id());
     }
   }
 
   private static void requireDried(RegisterView register, FilterState filter) {
     if (isUndried(register, filter)) {
-      throw new Problem.Refused(
-          "Filter " + filter.id() + " is of lot " + filter.lot() + ", which was not dried.",
-          "Nothing was recorded for it.",
-          DRY_FIRST);
+      throw new Problem.Refused(PreWeighSays.LOT_NOT_DRIED, filter.id(), filter.lot(), DRY_FIRST);
     }
   }
 
@@ -100,22 +94,12 @@ final class PreRecord {
       return;
     }
     if (stay.open()) {
-      throw new Problem.Refused(
-          "Filter "
-              + filter.id()
-              + " is in drying cycle "
-              + stay.cycle()
-              + ", which has not ended.",
-          "Nothing was recorded for it.",
-          "End the cycle first: siltbench dry end.");
+      throw new Problem.Refused(PreWeighSays.CYCLE_OPEN, filter.id(), stay.cycle());
     }
     OffsetDateTime cooled = stay.cooledUntil().orElse(now);
     if (cooled.isAfter(now)) {
       long minutes = Duration.between(now, cooled).toMinutes() + 1;
-      throw new Problem.Refused(
-          "Filter " + filter.id() + " has not cooled long enough.",
-          "Nothing was recorded for it.",
-          "Wait another " + minutes + " min.");
+      throw new Problem.Refused(PreWeighSays.NOT_COOLED, filter.id(), minutes);
     }
   }
 
@@ -124,15 +108,10 @@ final class PreRecord {
     String step = seen.resolutionGrams();
     if (step != null && Mass.ofGrams(step).compareTo(coarsest) > 0) {
       throw new Problem.Refused(
-          "The balance shows steps of "
-              + new BigDecimal(step).movePointRight(3).toPlainString()
-              + " mg; method "
-              + method.key()
-              + " allows "
-              + coarsest.toMilligrams()
-              + " mg at most.",
-          "Nothing was recorded for this filter.",
-          "Use a finer balance.");
+          PreWeighSays.TOO_COARSE,
+          new BigDecimal(step).movePointRight(3).toPlainString(),
+          method.key(),
+          coarsest.toMilligrams());
     }
   }
 

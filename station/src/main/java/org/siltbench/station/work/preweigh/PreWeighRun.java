@@ -12,6 +12,8 @@ import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.check.CheckRound;
 import org.siltbench.station.work.lot.LotMasses;
 import org.siltbench.station.work.lot.MassWindow;
@@ -73,9 +75,9 @@ public final class PreWeighRun {
   public PreWeighReport run() throws InterruptedException {
     List<Turn> due = plan().due();
     if (due.isEmpty()) {
-      return report("");
+      return report(Words.none());
     }
-    String stopped = undried(due.get(0).filter());
+    Words stopped = undried(due.get(0).filter());
     if (stopped.isEmpty()) {
       stopped = checks.opening();
     }
@@ -87,19 +89,19 @@ public final class PreWeighRun {
   }
 
   /** A lot that was not dried is told before the first load, not filter by filter. */
-  private String undried(String first) {
+  private Words undried(String first) {
     FilterState filter = Filters.require(bench.register(), first);
     return PreRecord.isUndried(bench.register(), filter)
-        ? "Lot " + filter.lot() + " was not dried. " + PreRecord.DRY_FIRST
-        : "";
+        ? Said.of(PreWeighSays.LOT_UNDRIED, filter.lot(), PreRecord.DRY_FIRST)
+        : Words.none();
   }
 
   private PrePlan plan() {
     return PrePlan.of(bench.register(), batch, settings.method());
   }
 
-  private String turn(Turn turn) throws InterruptedException {
-    String stopped = checks.bracket();
+  private Words turn(Turn turn) throws InterruptedException {
+    Words stopped = checks.bracket();
     if (!stopped.isEmpty()) {
       return stopped;
     }
@@ -107,8 +109,8 @@ public final class PreWeighRun {
     if (done.isEmpty()) {
       refusedInARow++;
       return refusedInARow < MOST_REFUSALS
-          ? ""
-          : MOST_REFUSALS + " loads in a row were refused. Look at filters, balance and room.";
+          ? Words.none()
+          : Said.of(PreWeighSays.IN_A_ROW, MOST_REFUSALS);
     }
     refusedInARow = 0;
     checks.weighed();
@@ -116,23 +118,23 @@ public final class PreWeighRun {
     lotMasses.add(done.get().measured().mass());
     after.done(turn.filter(), done.get().entry(), pan);
     repeat(turn);
-    return "";
+    return Words.none();
   }
 
   private Optional<PreWeighReport.Done> weigh(Turn turn) throws InterruptedException {
     PanOutcome outcome = pan.weigh(turn.load());
     if (outcome instanceof PanOutcome.NotTaken no) {
-      return refuse(turn.filter(), no.why(), null);
+      return refuse(turn.filter(), no.words(), null);
     }
     Measured seen = observed((PanOutcome.Stable) outcome);
-    String outside = outside(seen.mass());
+    Words outside = outside(seen.mass());
     if (!outside.isEmpty()) {
       return refuse(turn.filter(), outside, seen);
     }
     try {
       return Optional.of(recorded(turn.filter(), seen, record.first(turn, seen)));
     } catch (Problem.Refused e) {
-      return refuse(turn.filter(), e.getMessage() == null ? e.what() : e.getMessage(), seen);
+      return refuse(turn.filter(), e, seen);
     }
   }
 
@@ -145,13 +147,13 @@ public final class PreWeighRun {
     return new PreWeighReport.Done(filter, seen, entry);
   }
 
-  private Optional<PreWeighReport.Done> refuse(String filter, String why, @Nullable Measured seen) {
-    refused.add(new PreWeighReport.Refusal(filter, why));
+  private Optional<PreWeighReport.Done> refuse(String filter, Words why, @Nullable Measured seen) {
+    refused.add(new PreWeighReport.Refusal(filter, why.english()));
     listener.accept(new WeighEvent.Declined(filter, why, seen));
     return Optional.empty();
   }
 
-  private String outside(Mass mass) {
+  private Words outside(Mass mass) {
     MassWindow given = settings.window();
     Optional<MassWindow> window =
         given != null
@@ -159,13 +161,8 @@ public final class PreWeighRun {
             : LotMasses.window(bench.register(), batch.lot(), lotMasses);
     return window
         .filter(w -> !w.holds(mass))
-        .map(
-            w ->
-                mass.toGrams()
-                    + " g lies outside the lot's window "
-                    + w.text()
-                    + " g: two filters, a separator sheet, another diameter?")
-        .orElse("");
+        .<Words>map(w -> Said.of(PreWeighSays.LOT_WINDOW, mass.toGrams(), w.text()))
+        .orElse(Words.none());
   }
 
   private void repeat(Turn turn) throws InterruptedException {
@@ -174,9 +171,9 @@ public final class PreWeighRun {
       return;
     }
     PanOutcome outcome =
-        pan.weigh(new PanLoad.OfFilter(turn.filter(), "once more, for repeatability"));
+        pan.weigh(new PanLoad.OfFilter(turn.filter(), Said.of(PreWeighSays.ONCE_MORE)));
     if (outcome instanceof PanOutcome.NotTaken no) {
-      refuse(turn.filter(), no.why(), null);
+      refuse(turn.filter(), no.words(), null);
       return;
     }
     Measured seen = observed((PanOutcome.Stable) outcome);
@@ -184,11 +181,11 @@ public final class PreWeighRun {
   }
 
   /** What has been recorded so far. */
-  public PreWeighReport soFar(String stopped) {
-    return report(stopped);
+  public PreWeighReport soFar() {
+    return report(Words.none());
   }
 
-  private PreWeighReport report(String stopped) {
+  private PreWeighReport report(Words stopped) {
     PrePlan plan = plan();
     return new PreWeighReport(weighings, repeats, refused, plan.due().size(), stopped);
   }

@@ -27,10 +27,10 @@ public record PreWeighSettings(
   /** Refuses to weigh nothing. */
   public PreWeighSettings {
     if (count < 1) {
-      throw new Problem.WrongUse("--count must be at least 1.", "Leave it out to weigh all.");
+      throw new Problem.WrongUse(PreWeighSays.COUNT);
     }
     if (repeatEvery < 0) {
-      throw new Problem.WrongUse("--repeat must not be negative.", "10 weighs one in ten again.");
+      throw new Problem.WrongUse(PreWeighSays.REPEAT);
     }
   }
 }

@@ -13,6 +13,6 @@ public record Turn(String filter, int round, String dish) {
 
   /** What to put on the pan. */
   PanLoad load() {
-    return new PanLoad.OfFilter(filter, dish.isEmpty() ? "" : "dish " + dish);
+    return PanLoad.OfFilter.in(filter, dish);
   }
 }

@@ -13,6 +13,7 @@ import org.siltbench.station.bench.Bench;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.receipt.Reconciliation.Accepted;
 import org.siltbench.station.work.receipt.Reconciliation.Kind;
 import org.siltbench.station.work.receipt.Reconciliation.Refused;
@@ -74,7 +75,7 @@ public record Box(Map<String, String> scanned, List<Note> notes, Set<String> unu
       boolean scanned,
       List<Note> notes,
       Standing standing,
-      List<String> said) {}
+      List<Words> said) {}
 
   /** The box, gone through. */
   public record Seen(List<Bag> bags, Reconciliation found) {
@@ -149,19 +150,13 @@ public record Box(Map<String, String> scanned, List<Note> notes, Set<String> unu
     Read read = read(bench);
     if (!goOn) {
       for (Map.Entry<String, Problem> one : read.wrong().entrySet()) {
-        throw new Problem.Refused(
-            "Bag " + one.getKey() + ": " + one.getValue().what(),
-            "Nothing was recorded.",
-            "Correct its notes, or leave what does not fit for later.");
+        throw new Problem.Refused(ReceiptSays.BAG_NOTES, one.getKey(), one.getValue().happened());
       }
     }
     Reconciliation.Done done = new Receipt(bench).take(read.table(), options(goOn, markMissing));
     if (done.written().isEmpty() && !done.found().refused().isEmpty()) {
       Refused first = done.found().refused().get(0);
-      throw new Problem.Refused(
-          "Bag " + first.filter() + ": " + first.why(),
-          "Nothing was recorded.",
-          "Settle it, or leave what does not fit for later.");
+      throw new Problem.Refused(ReceiptSays.BAG, first.filter(), first.words());
     }
     return done;
   }
@@ -206,21 +201,21 @@ public record Box(Map<String, String> scanned, List<Note> notes, Set<String> unu
 
     private Bag bag(String id) {
       List<Note> own = box.notes.stream().filter(note -> note.filter().equals(id)).toList();
-      List<String> said = new ArrayList<>();
+      List<Words> said = new ArrayList<>();
       Standing standing = standing(id, said);
       return new Bag(
           id, Filters.find(register, id), box.scanned.containsKey(id), own, standing, said);
     }
 
-    private Standing standing(String id, List<String> said) {
+    private Standing standing(String id, List<Words> said) {
       Problem problem = wrong.get(id);
       if (problem != null) {
-        said.add(problem.what());
+        said.add(problem.happened());
         return Standing.REFUSED;
       }
       for (Refused no : found.refused()) {
         if (no.filter().equals(id)) {
-          said.add(no.why());
+          said.add(no.words());
           return of(no.kind());
         }
       }
@@ -246,9 +241,12 @@ public record Box(Map<String, String> scanned, List<Note> notes, Set<String> unu
       };
     }
 
-    private Standing accepted(Accepted yes, List<String> said) {
+    private Standing accepted(Accepted yes, List<Words> said) {
       String id = yes.row().filter();
-      found.warnings().stream().filter(warning -> warning.contains(id)).forEach(said::add);
+      found.warnings().stream()
+          .filter(warning -> warning.contains(id))
+          .map(Words::verbatim)
+          .forEach(said::add);
       boolean held =
           yes.row().conditions().stream()
               .anyMatch(c -> c.consequence() == Condition.Consequence.HOLD);

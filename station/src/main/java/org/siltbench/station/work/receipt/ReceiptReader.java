@@ -13,6 +13,8 @@ import java.util.TreeSet;
 import org.siltbench.calc.result.Fraction;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.Role;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.table.Row;
 import org.siltbench.station.table.Table;
 import org.siltbench.station.work.scan.BagScan;
@@ -101,8 +103,7 @@ public final class ReceiptReader {
         rows.add(read);
       }
       if (rows.size() > MAX_ROWS) {
-        throw new Problem.WrongUse(
-            "The table has more than " + MAX_ROWS + " lines.", "Split it by trip.");
+        throw new Problem.WrongUse(ReceiptSays.TOO_LONG, MAX_ROWS);
       }
     }
     return new ReceiptTable(rows, unused);
@@ -112,9 +113,7 @@ public final class ReceiptReader {
     for (String name : table.columns()) {
       boolean ours = COLUMNS.contains(name.toLowerCase(Locale.ROOT));
       if (!ours && (name.endsWith("_ml") || name.endsWith("_l"))) {
-        throw new Problem.WrongUse(
-            "The receipt table has a column \"" + name + "\", which could be a volume.",
-            "Volumes stand in volume_ml, or in portions_ml and left_ml.");
+        throw new Problem.WrongUse(ReceiptSays.VOLUME_COLUMN, name);
       }
     }
   }
@@ -137,7 +136,7 @@ public final class ReceiptReader {
     put(columns, "sample", row.text("sample"));
     put(columns, "role", role(table, row));
     pair(table, row, columns);
-    row.decimal(table.column("filter_order"), "a whole number", "1", "99")
+    row.decimal(table.column("filter_order"), Said.of(ReceiptSays.WHOLE), "1", "99")
         .ifPresent(n -> columns.put("filter_order", Integer.toString(whole(table, row, n))));
     put(columns, "site", row.text("site"));
     new TimeCells(clock, table, row).into(columns);
@@ -157,13 +156,13 @@ public final class ReceiptReader {
   private static BagScan bag(Table table, Row row) {
     int column = table.column("filter");
     if (row.text(column).isEmpty()) {
-      throw row.wrong(column, "a filter ID");
+      throw row.wrong(column, Said.of(ReceiptSays.FILTER_ID));
     }
     try {
       return BagScan.of(row.text(column));
     } catch (Problem.Refused e) {
       throw new Problem.Refused(
-          table.file() + ", line " + row.line() + ": " + e.what(), e.safe(), e.next());
+          ReceiptSays.LINE, table.file(), row.line(), e.happened(), (Words) e::safe, e.wayOut());
     }
   }
 
@@ -177,7 +176,7 @@ public final class ReceiptReader {
     Fraction fraction = Fraction.of(part);
     boolean water = columns.containsKey("volume_ml") || columns.containsKey("portions_ml");
     if (fraction != null && fraction.isSand() && water) {
-      throw row.wrong("sand weighed apart has a volume; it stands with the fines of its sample.");
+      throw row.wrong(Said.of(ReceiptSays.SAND));
     }
   }
 
@@ -185,7 +184,7 @@ public final class ReceiptReader {
     try {
       return number.intValueExact();
     } catch (ArithmeticException e) {
-      throw row.wrong(table.column("filter_order"), "a whole number");
+      throw row.wrong(table.column("filter_order"), Said.of(ReceiptSays.WHOLE));
     }
   }
 
@@ -195,9 +194,7 @@ public final class ReceiptReader {
       try {
         Role.of(text);
       } catch (IllegalArgumentException e) {
-        throw row.wrong(
-            table.column("role"),
-            "a role (sample, field-blank, trip-blank, method-blank, control, reference, spare)");
+        throw row.wrong(table.column("role"), Said.of(ReceiptSays.ROLE));
       }
     }
     return text;
@@ -207,7 +204,7 @@ public final class ReceiptReader {
     put(columns, "pair", row.text("pair"));
     String kind = word(table, row, "pair_kind", PAIR_KINDS);
     if (!kind.isEmpty() && row.text("pair").isEmpty()) {
-      throw row.wrong("a kind of pair is given, but no pair.");
+      throw row.wrong(Said.of(ReceiptSays.PAIR_KIND));
     }
     put(columns, "pair_kind", kind);
   }
@@ -216,7 +213,8 @@ public final class ReceiptReader {
     String text = row.text(column).toLowerCase(Locale.ROOT);
     if (!text.isEmpty() && !allowed.contains(text)) {
       throw row.wrong(
-          table.column(column), "one of: " + String.join(", ", allowed.stream().sorted().toList()));
+          table.column(column),
+          Said.of(ReceiptSays.ONE_OF, String.join(", ", allowed.stream().sorted().toList())));
     }
     return text;
   }
@@ -233,12 +231,12 @@ public final class ReceiptReader {
     return out;
   }
 
-  private static String conditionWords() {
+  private static Words conditionWords() {
     List<String> words = new ArrayList<>();
     for (Condition condition : Condition.values()) {
       words.add(condition.code());
     }
-    return "one of these, or several joined by +: " + String.join(", ", words);
+    return Said.of(ReceiptSays.CONDITIONS, String.join(", ", words));
   }
 
   private static void measured(Table table, Row row, Map<String, String> columns) {
@@ -249,14 +247,14 @@ public final class ReceiptReader {
 
   private static void number(
       Table table, Row row, Map<String, String> columns, String name, String least, String most) {
-    row.decimal(table.column(name), "a number", least, most)
+    row.decimal(table.column(name), Said.of(ReceiptSays.NUMBER), least, most)
         .ifPresent(value -> columns.put(name, value.toPlainString()));
   }
 
   private static String limited(Table table, Row row, String column) {
     String text = row.text(column);
     if (text.length() > MAX_TEXT) {
-      throw row.wrong(table.column(column), "a text of at most " + MAX_TEXT + " characters");
+      throw row.wrong(table.column(column), Said.of(ReceiptSays.TEXT, MAX_TEXT));
     }
     return text;
   }

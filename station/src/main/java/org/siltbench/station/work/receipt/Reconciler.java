@@ -20,6 +20,8 @@ import org.siltbench.station.life.SampleRecord;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.life.TripState;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.receipt.Reconciliation.Accepted;
 import org.siltbench.station.work.receipt.Reconciliation.Kind;
 import org.siltbench.station.work.receipt.Reconciliation.Refused;
@@ -68,11 +70,11 @@ final class Reconciler {
   private void judge(ReceiptRow row, int notes) {
     Optional<FilterState> known = Filters.find(register, row.filter());
     if (known.isEmpty()) {
-      refuse(row, Kind.UNKNOWN, "no batch in this lab has this filter.");
+      refuse(row, Kind.UNKNOWN, Said.of(ReceiptSays.UNKNOWN));
     } else if (notes > 1) {
-      refuse(row, Kind.TWO_NOTES, "there are " + notes + " lines for this bag.");
+      refuse(row, Kind.TWO_NOTES, Said.of(ReceiptSays.TWO_LINES, notes));
     } else if (scanned.isPresent() && !scanned.get().contains(row.filter())) {
-      refuse(row, Kind.NOTES_WITHOUT_BAG, "there are notes, but its bag was not scanned.");
+      refuse(row, Kind.NOTES_WITHOUT_BAG, Said.of(ReceiptSays.NO_BAG));
     } else {
       judge(row, known.get());
     }
@@ -87,16 +89,20 @@ final class Reconciler {
       if (sameAsBefore(row, state)) {
         already.add(row.filter());
       } else {
-        refuse(row, Kind.STATUS, no.why() + " " + no.wayOut());
+        refuse(row, Kind.STATUS, Said.of(ReceiptSays.BOTH, no.words(), no.wordsOut()));
       }
       return;
     }
     try {
       accepted.add(
           new Accepted(
-              row, state.batch(), role(row, state), state.trip(), row.bag().compare(state)));
+              row,
+              state.batch(),
+              role(row, state),
+              state.trip(),
+              row.bag().compare(state).english()));
     } catch (Problem.Refused e) {
-      refuse(row, Kind.BAG_MASS, e.what() + " " + e.next());
+      refuse(row, Kind.BAG_MASS, Said.of(ReceiptSays.BOTH, e.happened(), e.wayOut()));
     }
   }
 
@@ -114,7 +120,7 @@ final class Reconciler {
     return state.role() == Role.SPARE ? Role.SAMPLE.code() : state.role().code();
   }
 
-  private void refuse(ReceiptRow row, Kind kind, String why) {
+  private void refuse(ReceiptRow row, Kind kind, Words why) {
     refused.add(new Refused(row.line(), row.filter(), kind, why));
   }
 

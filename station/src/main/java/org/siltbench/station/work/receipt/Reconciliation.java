@@ -2,6 +2,7 @@ package org.siltbench.station.work.receipt;
 
 import java.util.List;
 import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.said.Words;
 
 /**
  * What came back against what went out.
@@ -47,7 +48,13 @@ public record Reconciliation(
   }
 
   /** A line not taken in. */
-  public record Refused(long line, String filter, Kind kind, String why) {}
+  public record Refused(long line, String filter, Kind kind, Words words) {
+
+    /** Why. */
+    public String why() {
+      return words.english();
+    }
+  }
 
   /**
    * What was written.

@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.table.Row;
 import org.siltbench.station.table.Table;
 import org.siltbench.station.work.StatedTimes;
@@ -28,9 +30,9 @@ final class TimeCells {
     OffsetDateTime collected = take("collected", columns);
     OffsetDateTime from = take("filtered_from", columns);
     OffsetDateTime to = take("filtered_to", columns);
-    inOrder(collected, from, "filtered_from", "a time after it was collected");
-    inOrder(from, to, "filtered_to", "a time after the filtration began");
-    inOrder(collected, to, "filtered_to", "a time after it was collected");
+    inOrder(collected, from, "filtered_from", Said.of(ReceiptSays.AFTER_COLLECTED));
+    inOrder(from, to, "filtered_to", Said.of(ReceiptSays.AFTER_BEGIN));
+    inOrder(collected, to, "filtered_to", Said.of(ReceiptSays.AFTER_COLLECTED));
   }
 
   private @Nullable OffsetDateTime take(String name, Map<String, String> columns) {
@@ -42,7 +44,7 @@ final class TimeCells {
     OffsetDateTime time =
         StatedTimes.parse(text, clock).orElseThrow(() -> row.wrong(column, EXPECTED));
     if (StatedTimes.inFuture(time, clock)) {
-      throw row.wrong(column, "a time in the past");
+      throw row.wrong(column, Said.of(ReceiptSays.PAST));
     }
     columns.put(name, time.toString());
     return time;
@@ -52,7 +54,7 @@ final class TimeCells {
       @Nullable OffsetDateTime first,
       @Nullable OffsetDateTime then,
       String column,
-      String expected) {
+      Words expected) {
     if (first != null && then != null && then.isBefore(first)) {
       throw row.wrong(table.column(column), expected);
     }

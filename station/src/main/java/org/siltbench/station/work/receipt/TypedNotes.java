@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /**
  * The field notes of one bag as a person types them: the columns of the receipt table, read by the
@@ -44,14 +46,22 @@ public final class TypedNotes {
       return new ReceiptReader(clock)
           .read(Path.of("notes"), String.join(";", columns) + '\n' + line + '\n');
     } catch (Problem.WrongUse e) {
-      throw new Problem.WrongUse(
-          e.what()
-              .replaceFirst("^notes, line \\d+(?:, column \\d+ \\((\\w+)\\))?", "In the notes $1")
-              .replace("In the notes :", "In the notes:"),
-          "Correct it; nothing was recorded.");
+      throw new Problem.WrongUse(ReceiptSays.NOTES, inNotes(e.happened()));
     } catch (IOException e) {
       throw new UncheckedIOException(e); // the table is in memory
     }
+  }
+
+  /** Typed notes have no line and no place of a column. */
+  private static Words inNotes(Words what) {
+    return language -> {
+      String notes = Said.of(ReceiptSays.IN_THE_NOTES).in(language);
+      return what.in(language)
+          .replaceFirst(
+              "^notes, (?:line|Zeile) \\d+(?:, (?:column|Spalte) \\d+ \\((\\w+)\\))?",
+              notes + " $1")
+          .replace(notes + " :", notes + ':');
+    };
   }
 
   private static String quoted(String cell) {

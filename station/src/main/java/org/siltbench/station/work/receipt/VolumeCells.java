@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.table.Row;
 import org.siltbench.station.table.Table;
 
@@ -49,12 +51,12 @@ final class VolumeCells {
     boolean portions = !row.text("portions_ml").isEmpty();
     boolean stated = !row.text("volume_ml").isEmpty();
     if (portions && stated) {
-      throw row.wrong("portions_ml and volume_ml are both filled in; give one of them.");
+      throw row.wrong(Said.of(ReceiptSays.BOTH_VOLUMES));
     }
     if (portions) {
       portions();
     } else if (!row.text("left_ml").isEmpty()) {
-      throw row.wrong("left_ml is filled in without portions_ml.");
+      throw row.wrong(Said.of(ReceiptSays.LEFT_ALONE));
     } else if (stated) {
       stated();
     }
@@ -77,7 +79,7 @@ final class VolumeCells {
 
   private BigDecimal left(BigDecimal poured) {
     int column = table.column("left_ml");
-    String expected = "what was left of " + poured.toPlainString() + " mL, in mL";
+    Words expected = Said.of(ReceiptSays.LEFT, poured.toPlainString());
     if (row.text(column).isEmpty()) {
       return BigDecimal.ZERO;
     }
@@ -105,7 +107,7 @@ final class VolumeCells {
     BigDecimal low = volume(column, range.group(1));
     BigDecimal high = volume(column, range.group(2));
     if (high.compareTo(low) <= 0) {
-      throw row.wrong(column, "a range from the smaller to the larger volume");
+      throw row.wrong(column, Said.of(ReceiptSays.RANGE));
     }
     requireSensible(column, low);
     requireSensible(column, high);
@@ -117,7 +119,7 @@ final class VolumeCells {
 
   private void statedUncertainty() {
     int column = table.column("volume_u_ml");
-    row.decimal(column, "a standard uncertainty in mL", "0", "1000")
+    row.decimal(column, Said.of(ReceiptSays.UNCERTAINTY), "0", "1000")
         .ifPresent(u -> putUncertainty(Math.hypot(u.doubleValue(), known())));
   }
 
@@ -132,26 +134,26 @@ final class VolumeCells {
 
   private BigDecimal volume(int column, String text) {
     if (UNIT.matcher(text).matches()) {
-      throw row.wrong(column, "a plain number: write millilitres without a unit (0.5 L is 500)");
+      throw row.wrong(column, Said.of(ReceiptSays.PLAIN_NUMBER));
     }
     if (NUMBER.matcher(text).matches()) {
       return new BigDecimal(text);
     }
     if (text.equals(row.text(column))) {
-      return new BigDecimal(row.decimal(column, "a volume in mL").orElse("0"));
+      return new BigDecimal(row.decimal(column, Said.of(ReceiptSays.VOLUME)).orElse("0"));
     }
-    throw row.wrong(column, "a volume in mL, or several joined by +");
+    throw row.wrong(column, Said.of(ReceiptSays.VOLUMES));
   }
 
   private void requireSensible(int column, BigDecimal volume) {
     if (volume.signum() <= 0) {
-      throw row.wrong(column, "a volume above zero");
+      throw row.wrong(column, Said.of(ReceiptSays.ABOVE_ZERO));
     }
     if (volume.compareTo(LEAST) < 0) {
-      throw row.wrong(column, "a volume in mL that a filter can take: is it litres? 0.5 L is 500");
+      throw row.wrong(column, Said.of(ReceiptSays.LITRES));
     }
     if (volume.compareTo(MOST) > 0) {
-      throw row.wrong(column, "a volume in mL that a filter can take (at most 10000)");
+      throw row.wrong(column, Said.of(ReceiptSays.TOO_MUCH));
     }
   }
 }

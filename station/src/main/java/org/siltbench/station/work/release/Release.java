@@ -55,16 +55,13 @@ public record Release(String batch, String report, boolean partial, String accep
   private void requireSame(Bench bench, MethodBook methods, BatchResults results) {
     BatchState state = Batches.require(bench.register(), batch);
     if (!rows(BatchResults.of(bench, methods, state)).equals(rows(results))) {
-      throw new Problem.Refused(
-          "The results changed while they were being released.",
-          "Nothing was recorded.",
-          "Look at them again, then release.");
+      throw new Problem.Refused(ReleaseSays.CHANGED_MEANWHILE);
     }
   }
 
   private Draft draft(RegisterView register, Bench bench, BatchResults results) {
     if (results.rows().isEmpty()) {
-      throw refused("Batch " + results.batch().name() + " has no results.", "Finish it first.");
+      throw new Problem.Refused(ReleaseSays.NO_RESULTS, results.batch().name());
     }
     requireComplete(results);
     results.rows().forEach(this::requireReleasable);
@@ -72,7 +69,7 @@ public record Release(String batch, String report, boolean partial, String accep
     List<Entry> before = releases(register, batch);
     String last = before.isEmpty() ? "" : Fields.of(before.get(before.size() - 1)).text("report");
     if (!before.isEmpty() && same(before.get(before.size() - 1), rows)) {
-      throw refused("Nothing has changed since report " + last + '.', "There is nothing to amend.");
+      throw new Problem.Refused(ReleaseSays.NOT_CHANGED, last);
     }
     Facts facts = new Facts().put("batch", batch).put("report", number(before));
     if (!last.isEmpty()) {
@@ -89,17 +86,11 @@ public record Release(String batch, String report, boolean partial, String accep
     return facts.draft("release");
   }
 
-  private static Problem.Refused refused(String what, String next) {
-    return new Problem.Refused(what, "Nothing was released.", next);
-  }
-
   private void requireComplete(BatchResults results) {
     List<String> open = new ArrayList<>();
     open(results).forEach((id, why) -> open.add(id + " (" + why + ")"));
     if (!open.isEmpty() && !partial) {
-      throw refused(
-          "Not finished: " + String.join(", ", open) + '.',
-          "Finish or reject them, or release the others with --partial.");
+      throw new Problem.Refused(ReleaseSays.NOT_FINISHED, String.join(", ", open));
     }
   }
 
@@ -121,15 +112,11 @@ public record Release(String batch, String report, boolean partial, String accep
     FilterState state = row.state();
     Life.require(state.id(), state.status(), Act.RELEASE, state.role());
     if (!state.holds().isEmpty()) {
-      throw refused(
-          "The result of " + state.id() + " is held: " + String.join("; ", state.holds()) + '.',
-          "Decide, then lift the hold with a reason, or reject the filter.");
+      throw new Problem.Refused(ReleaseSays.HELD, state.id(), String.join("; ", state.holds()));
     }
     String against = against(row);
     if (!against.isEmpty() && accept.isEmpty()) {
-      throw refused(
-          "Filter " + state.id() + ": " + against,
-          "Dry, correct or reject it; or release with --accept REASON, which the report prints.");
+      throw new Problem.Refused(ReleaseSays.AGAINST, state.id(), against);
     }
   }
 
@@ -161,7 +148,7 @@ public record Release(String batch, String report, boolean partial, String accep
     boolean used =
         before.stream().anyMatch(entry -> Fields.of(entry).text("report").equals(number));
     if (used) {
-      throw refused("There is a report " + number + " already.", "Take another number.");
+      throw new Problem.Refused(ReleaseSays.NUMBER_USED, number);
     }
     return number;
   }

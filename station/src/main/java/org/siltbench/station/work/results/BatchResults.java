@@ -121,10 +121,7 @@ public record BatchResults(
                   result -> rows.add(new FilterResult(ready.get(rows.size()), result)));
       return new BatchResults(batch, method, balance, List.copyOf(rows), pending, report);
     } catch (InputFaults e) {
-      throw new Problem.Refused(
-          "Batch " + batch.name() + " cannot be calculated: " + e.getMessage(),
-          "Nothing was recorded.",
-          "Correct the entries named, then ask for the results again.");
+      throw new Problem.Refused(ResultsSays.NOT_CALCULATED, batch.name(), e.getMessage());
     }
   }
 

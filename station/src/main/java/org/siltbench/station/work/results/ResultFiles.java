@@ -123,10 +123,7 @@ public final class ResultFiles {
 
   private void step(int done, String what) {
     if (!progress.goesOn(what, done, 3)) {
-      throw new Problem.Refused(
-          "Stopped before the " + what + ".",
-          written.size() + " files are written; the ledger is not touched by this.",
-          "Run it again for all of them.");
+      throw new Problem.Refused(ResultsSays.STOPPED, what, written.size());
     }
   }
 

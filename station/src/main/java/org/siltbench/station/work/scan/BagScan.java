@@ -8,6 +8,8 @@ import org.siltbench.calc.id.Scan;
 import org.siltbench.station.Problem;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Weighed;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /**
  * A scan that can be trusted: a bare filter ID or a whole bag code.
@@ -16,7 +18,7 @@ import org.siltbench.station.life.Weighed;
  * @param code what the bag says, if its code was scanned
  * @param hint what the person should know although it can be trusted, or empty
  */
-public record BagScan(FilterId filter, Optional<BagCode> code, String hint) {
+public record BagScan(FilterId filter, Optional<BagCode> code, Words hint) {
 
   /**
    * Understands an entry.
@@ -25,23 +27,20 @@ public record BagScan(FilterId filter, Optional<BagCode> code, String hint) {
    */
   public static BagScan of(String entered) {
     Scan scan = Scan.of(entered);
-    BagScan direct = trusted(scan, "");
+    BagScan direct = trusted(scan, Words.none());
     if (direct != null) {
       return direct;
     }
     if (scan instanceof Scan.OtherLayout other && other.repaired() != null) {
-      BagScan repaired = trusted(other.repaired(), other.message());
+      BagScan repaired = trusted(other.repaired(), ScanWords.of(other));
       if (repaired != null) {
         return repaired;
       }
     }
-    throw new Problem.Refused(
-        "\"" + shown(entered) + "\" is no filter of this bench: " + scan.message(),
-        "Nothing was recorded.",
-        "Scan the bag again, or type the ID printed under the code.");
+    throw new Problem.Refused(ScanSays.NO_BAG, shown(entered), ScanWords.of(scan));
   }
 
-  private static @Nullable BagScan trusted(Scan scan, String hint) {
+  private static @Nullable BagScan trusted(Scan scan, Words hint) {
     if (scan instanceof Scan.Bag bag) {
       return new BagScan(bag.code().filter(), Optional.of(bag.code()), hint);
     }
@@ -60,7 +59,7 @@ public record BagScan(FilterId filter, Optional<BagCode> code, String hint) {
    * @return what the person should know: an older label whose mass was in force once; else empty
    * @throws Problem.Refused if the bag says a mass that was never in force for this filter
    */
-  public String compare(FilterState state) {
+  public Words compare(FilterState state) {
     if (code.isEmpty() || state.preMass().isEmpty()) {
       return hint;
     }
@@ -71,16 +70,8 @@ public record BagScan(FilterId filter, Optional<BagCode> code, String hint) {
     }
     boolean older = state.pre().stream().anyMatch(w -> w.mass().equals(bag.mass()));
     if (older) {
-      return "The bag carries an older label ("
-          + bag.grams()
-          + " g); the mass in force is "
-          + now.digits()
-          + " g.";
+      return Said.of(ScanSays.OLDER_LABEL, bag.grams(), now.digits());
     }
-    throw new Problem.Refused(
-        "The bag of " + filter + " says " + bag.grams() + " g, the ledger " + now.digits() + " g.",
-        "Nothing was recorded.",
-        "Check whether the pre-weigh mass was corrected or the bag belongs to another lab; correct"
-            + " it or reprint the label first.");
+    throw new Problem.Refused(ScanSays.OTHER_MASS, filter, bag.grams(), now.digits());
   }
 }

@@ -37,17 +37,13 @@ public final class PictureScan {
     try {
       BufferedImage picture = ImageIO.read(file);
       if (picture == null) {
-        throw refused(file.getName() + " is no picture that can be read here.");
+        throw new Problem.Refused(ScanSays.NO_PICTURE, file.getName());
       }
       return read(picture);
     } catch (NotFoundException e) {
-      throw refused("No code can be read in the picture " + file.getName() + ".");
+      throw new Problem.Refused(ScanSays.NO_CODE, file.getName());
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The picture " + file + " cannot be read: " + e.getMessage() + '.',
-          "Nothing was recorded.",
-          "Check the file, or scan the bag itself.",
-          e);
+      throw new Problem.Outside(e, ScanSays.UNREADABLE, file, e.getMessage());
     }
   }
 
@@ -57,12 +53,5 @@ public final class PictureScan {
     int[] pixels = picture.getRGB(0, 0, w, h, null, 0, w);
     BinaryBitmap bits = new BinaryBitmap(new HybridBinarizer(new RGBLuminanceSource(w, h, pixels)));
     return new MultiFormatReader().decode(bits, HINTS).getText();
-  }
-
-  private static Problem.Refused refused(String what) {
-    return new Problem.Refused(
-        what,
-        "Nothing was recorded.",
-        "Take the picture straight from above with the whole code in it, or type the ID.");
   }
 }

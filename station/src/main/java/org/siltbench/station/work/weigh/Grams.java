@@ -39,11 +39,7 @@ public final class Grams {
       case "mg" -> 3;
       case "ug", "µg", "μg" -> 6;
       case "kg" -> -3;
-      default ->
-          throw new Problem.Refused(
-              "The balance shows \"" + unit + "\", which is not a unit this bench weighs in.",
-              "Nothing was recorded.",
-              "Set the balance to g or mg.");
+      default -> throw new Problem.Refused(WeighSays.UNIT, unit);
     };
   }
 }

@@ -37,7 +37,7 @@ final class LinkWatch {
     } else if (event instanceof SourceEvent.Quiet quiet) {
       quiet(quiet.nanos());
     } else if (event instanceof SourceEvent.Ended ended) {
-      throw over("The balance sends no more: " + ended.why() + ".");
+      throw new Problem.Outside(null, WeighSays.SENDS_NO_MORE, ended.why());
     }
   }
 
@@ -68,22 +68,12 @@ final class LinkWatch {
     }
     Duration since = Duration.ofNanos(nanos - lastSign);
     if (since.compareTo(patience.giveUp()) >= 0) {
-      throw over(
-          away
-              ? "The balance's cable has been away for " + since.toSeconds() + " s."
-              : "Nothing readable has come from the balance for " + since.toSeconds() + " s.");
+      throw new Problem.Outside(
+          null, away ? WeighSays.CABLE_AWAY : WeighSays.SILENT, since.toSeconds());
     }
     if (!away && !told && since.compareTo(patience.silence()) >= 0) {
       told = true;
       listener.accept(new WeighEvent.Silent(since));
     }
-  }
-
-  private static Problem.Outside over(String what) {
-    return new Problem.Outside(
-        what,
-        "Every mass that was announced is recorded; the load on the pan is not.",
-        "Check the cable and that the balance is on and sends; then start again where it stopped.",
-        null);
   }
 }

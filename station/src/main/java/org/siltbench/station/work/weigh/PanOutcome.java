@@ -3,6 +3,8 @@ package org.siltbench.station.work.weigh;
 import org.siltbench.balance.StableMass;
 import org.siltbench.balance.stable.PanEvent;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** How one load ended. */
 public sealed interface PanOutcome {
@@ -20,6 +22,17 @@ public sealed interface PanOutcome {
     }
   }
 
+  /** Why a load was refused, in any language. */
+  static Words why(PanEvent.Refused refused) {
+    return Said.of(WeighSays.valueOf(refused.reason().name()), refused.why());
+  }
+
   /** The detector does not take this load; it must come off. */
-  record NotTaken(PanEvent.Reason reason, String why) implements PanOutcome {}
+  record NotTaken(PanEvent.Reason reason, String why) implements PanOutcome {
+
+    /** Why, in any language. */
+    public Words words() {
+      return PanOutcome.why(new PanEvent.Refused(reason, why));
+    }
+  }
 }

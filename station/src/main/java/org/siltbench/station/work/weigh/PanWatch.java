@@ -160,11 +160,7 @@ public final class PanWatch implements AutoCloseable {
     try {
       source.close();
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The balance's port did not close: " + e.getMessage(),
-          "What was announced is recorded.",
-          "Unplug the cable and plug it in again.",
-          e);
+      throw new Problem.Outside(e, WeighSays.NOT_CLOSED, e.getMessage());
     }
   }
 }

@@ -75,9 +75,7 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
     try {
       return LinkSpec.parse(spec);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(
-          String.valueOf(e.getMessage()),
-          "A balance is named as serial:/dev/ttyUSB0, tcp:HOST:PORT, replay:FILE, typed or practice.");
+      throw new Problem.WrongUse(WeighSays.NO_SPEC, e.getMessage());
     }
   }
 
@@ -85,17 +83,11 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
     try {
       return opening.open(link);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(
-          "The balance cannot be used so: " + e.getMessage() + '.', "Change the --balance text.");
+      throw new Problem.WrongUse(WeighSays.SPEC_UNUSABLE, e.getMessage());
     } catch (BalanceException e) {
-      throw new Problem.Outside(
-          String.valueOf(e.getMessage()), "Nothing was recorded.", e.next(), e);
+      throw new Problem.Outside(e, WeighSays.NOT_OPENED, e.getMessage(), e.next());
     } catch (IOException e) {
-      throw new Problem.Outside(
-          "The balance cannot be reached: " + e.getMessage(),
-          "Nothing was recorded.",
-          "Check the cable and the name of the port.",
-          e);
+      throw new Problem.Outside(e, WeighSays.UNREACHABLE, e.getMessage());
     }
   }
 
@@ -107,10 +99,7 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
 
   /** Why the practice balance is refused. */
   public static Problem.Refused noPractice() {
-    return new Problem.Refused(
-        "The practice balance writes only to a practice lab, and this is none.",
-        "Nothing was recorded.",
-        "Make one: siltbench lab new --practice --lab DIR, then give --lab DIR.");
+    return new Problem.Refused(WeighSays.PRACTICE_ONLY);
   }
 
   @Override

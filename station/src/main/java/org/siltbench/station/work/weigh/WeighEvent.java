@@ -5,6 +5,7 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Reading;
 import org.siltbench.balance.stable.PanEvent;
 import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.said.Words;
 
 /** What happens while weighing goes on, told to whoever shows it. */
 public sealed interface WeighEvent {
@@ -28,10 +29,10 @@ public sealed interface WeighEvent {
   record Recorded(Entry entry, Measured measured) implements WeighEvent {}
 
   /** A rule of the job said no; nothing is recorded for it. */
-  record Declined(String what, String why, @Nullable Measured measured) implements WeighEvent {}
+  record Declined(String what, Words why, @Nullable Measured measured) implements WeighEvent {}
 
   /** Something that does not stop the work but must be known. */
-  record Warned(String what) implements WeighEvent {}
+  record Warned(Words what) implements WeighEvent {}
 
   /** A line the format does not take. */
   record Unreadable(String raw, String why) implements WeighEvent {}

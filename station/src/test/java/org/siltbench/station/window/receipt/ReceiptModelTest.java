@@ -121,7 +121,7 @@ class ReceiptModelTest {
     model.notes().mark(Condition.TORN_LOSS);
     model.notes().keep();
     assertEquals(Standing.HELD, standing(ids.get(0)));
-    assertTrue(bag(ids.get(0)).said().get(0).contains("lower bound"));
+    assertTrue(bag(ids.get(0)).said().get(0).english().contains("lower bound"));
     model.take();
     assertEquals(1, state(ids.get(0)).holds().size());
   }
@@ -211,7 +211,7 @@ class ReceiptModelTest {
     type("volume_ml", "100");
     model.notes().keep();
     assertEquals(Standing.LOOK, standing(ids.get(4)));
-    assertTrue(bag(ids.get(4)).said().stream().anyMatch(s -> s.contains("never issued")));
+    assertTrue(bag(ids.get(4)).said().stream().anyMatch(s -> s.english().contains("never issued")));
   }
 
   @Test

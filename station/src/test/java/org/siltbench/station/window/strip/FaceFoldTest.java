@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.siltbench.balance.Reading;
 import org.siltbench.balance.SourceEvent;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.strip.Face.Prompt;
 import org.siltbench.station.window.strip.Face.State;
 import org.siltbench.station.work.weigh.PanLoad;
@@ -85,11 +86,11 @@ class FaceFoldTest {
   @Test
   void while_a_run_has_the_pan_its_words_count() {
     shows("0.00000", 60);
-    fold.ran(new WeighEvent.Place(new PanLoad.OfFilter("K3DF0712R", "")));
-    assertEquals(new Prompt(Prompt.Kind.PLACE, "K3DF0712R"), fold.face().prompt());
+    fold.ran(new WeighEvent.Place(PanLoad.OfFilter.in("K3DF0712R", "")));
+    assertEquals(new Prompt(Prompt.Kind.PLACE, Words.verbatim("K3DF0712R")), fold.face().prompt());
     shows("0.12874", 200);
     assertEquals(State.READY, state());
-    fold.ran(new WeighEvent.Declined("K3DF0712R", "two filters", null));
+    fold.ran(new WeighEvent.Declined("K3DF0712R", Words.verbatim("two filters"), null));
     assertEquals(State.REFUSED, state());
     fold.runOver();
     assertEquals(Prompt.NONE, fold.face().prompt());

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.Filters;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.LedgerFacts;
 import org.siltbench.station.window.TestDesk;
 import org.siltbench.station.window.desk.Cues;
@@ -50,7 +51,7 @@ class StripModelTest {
   void a_refused_load_is_heard_and_changes_no_last_mass() {
     try (TestDesk bench = new TestDesk(folder)) {
       StripModel strip = bench.assembly().strip();
-      strip.told(new WeighEvent.Declined("F", "two filters", null), bench.desk());
+      strip.told(new WeighEvent.Declined("F", Words.verbatim("two filters"), null), bench.desk());
       assertEquals(Optional.empty(), strip.last().get());
       assertEquals(List.of(Cues.Cue.REFUSED), bench.heard());
     }

@@ -10,6 +10,7 @@ import org.siltbench.balance.Reading;
 import org.siltbench.balance.ReadingSource;
 import org.siltbench.balance.SourceEvent;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.weigh.PanLoad;
 import org.siltbench.station.work.weigh.WeighEvent;
 
@@ -78,9 +79,9 @@ final class ScriptedPan implements ReadingSource, PostWeighRun.Listener {
       shown = "0.00000";
       rate = 0;
     } else if (event instanceof WeighEvent.Declined no) {
-      declined.add(no.why());
+      declined.add(no.why().english());
     } else if (event instanceof WeighEvent.Warned warning) {
-      warned.add(warning.what());
+      warned.add(warning.what().english());
     }
   }
 
@@ -90,8 +91,8 @@ final class ScriptedPan implements ReadingSource, PostWeighRun.Listener {
   }
 
   @Override
-  public void hint(String filter, String text) {
-    hints.add(text);
+  public void hint(String filter, Words text) {
+    hints.add(text.english());
   }
 
   /** What a person does between two runs: the pan is emptied. */

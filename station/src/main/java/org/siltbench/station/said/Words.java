@@ -1,0 +1,38 @@
+package org.siltbench.station.said;
+
+import java.util.Locale;
+
+/** What can be put in a person's language. */
+public interface Words {
+
+  /** In this language. */
+  String in(Locale language);
+
+  /** In the language of commands and ledgers. */
+  default String english() {
+    return in(Locale.ENGLISH);
+  }
+
+  /** True if there is nothing to say. */
+  default boolean isEmpty() {
+    return english().isEmpty();
+  }
+
+  /** Nothing to say. */
+  static Words none() {
+    return new Verbatim("");
+  }
+
+  /** As it came from outside: from the system, a balance, a file. */
+  static Words verbatim(String text) {
+    return new Verbatim(text);
+  }
+
+  /** The same in every language. */
+  record Verbatim(String text) implements Words {
+    @Override
+    public String in(Locale language) {
+      return text;
+    }
+  }
+}

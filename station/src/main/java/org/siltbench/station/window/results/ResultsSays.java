@@ -1,0 +1,9 @@
+package org.siltbench.station.window.results;
+
+import org.siltbench.station.said.Code;
+
+/** What is said here; the sentences stand in the bundle {@code says} beside it. */
+enum ResultsSays implements Code {
+  NO_DISCHARGE,
+  NO_TIME
+}

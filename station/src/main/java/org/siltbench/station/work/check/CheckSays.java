@@ -1,0 +1,15 @@
+package org.siltbench.station.work.check;
+
+import org.siltbench.station.said.Code;
+
+/** What is said here; the sentences stand in the bundle {@code says} beside it. */
+enum CheckSays implements Code {
+  NO_REST,
+  NO_WEIGHT,
+  NOTHING,
+  NO_PHASE,
+  NOT_CHECKED,
+  LAST_FAILED,
+  BRACKET_DUE,
+  CHECK_FAILED
+}

@@ -1,0 +1,20 @@
+package org.siltbench.station.work.load;
+
+import org.siltbench.station.said.Code;
+
+/** What is said here; the sentences stand in the bundle {@code says} beside it. */
+enum LoadSays implements Code {
+  UNREADABLE,
+  TWO_UNITS,
+  NO_DISCHARGE,
+  NO_STEP,
+  END_BEFORE,
+  SHARED,
+  NO_UNITS,
+  NO_SITE,
+  VALUE,
+  SAME_TIME,
+  NO_COMMON_TIME,
+  NO_SAMPLE,
+  NO_SAMPLE_AT
+}
