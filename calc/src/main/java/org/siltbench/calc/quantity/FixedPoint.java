@@ -87,26 +87,24 @@ final class FixedPoint {
     if (value == Long.MIN_VALUE) {
       return BigDecimal.valueOf(value, scale).stripTrailingZeros().toPlainString();
     }
-    long size = Math.abs(value);
-    long whole = size / POWERS[scale];
-    long rest = size % POWERS[scale];
-    StringBuilder out = new StringBuilder(24);
+    char[] out = new char[MOST_TEXT];
+    int at = MOST_TEXT;
+    long left = Math.abs(value);
+    boolean zeros = true;
+    for (int place = 0; left > 0 || place <= scale; place++) {
+      if (place == scale && at < MOST_TEXT) {
+        out[--at] = '.';
+      }
+      char digit = (char) ('0' + left % 10);
+      left /= 10;
+      zeros &= digit == '0' && place < scale;
+      if (!zeros) {
+        out[--at] = digit;
+      }
+    }
     if (value < 0) {
-      out.append('-');
+      out[--at] = '-';
     }
-    out.append(whole);
-    if (rest > 0) {
-      fraction(out, rest, scale);
-    }
-    return out.toString();
-  }
-
-  private static void fraction(StringBuilder out, long rest, int scale) {
-    out.append('.');
-    long left = rest;
-    for (int place = scale - 1; left > 0; place--) {
-      out.append((char) ('0' + left / POWERS[place]));
-      left %= POWERS[place];
-    }
+    return new String(out, at, MOST_TEXT - at);
   }
 }

@@ -121,7 +121,7 @@ public final class BatchCalculation {
     return new RowResults(
         method,
         propagator,
-        propagator(BlankCorrection.NONE),
+        propagator.without(),
         missing,
         groups,
         new FurtherResults(balance, loss),

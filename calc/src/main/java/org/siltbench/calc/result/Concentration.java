@@ -28,6 +28,8 @@ public final class Concentration {
   private final double value;
   private final double litres;
   private final double[] parts;
+  private final double massFactor;
+  private final double volumeFactor;
   private final double massVariance;
   private final double volumeVariance;
   private final double variance;
@@ -37,31 +39,33 @@ public final class Concentration {
   /**
    * Combines the parts: u² = u²(mass)/V² + (C/V)²·u²(volume) + u²(sub-sampling).
    *
-   * @param parts standard uncertainty of each cause, in its unit, by its place
+   * @param parts squared standard uncertainty of each cause, in its unit, by its place
    */
   Concentration(Propagator propagator, double value, double litres, double[] parts) {
     this.propagator = propagator;
     this.value = value;
     this.litres = litres;
     this.parts = parts;
-    double mg = 0;
-    for (int i = 0; i < MASSES; i++) {
-      mg += parts[i] * parts[i];
-    }
-    double ml = 0;
-    for (int i = MASSES; i < VOLUMES; i++) {
-      ml += parts[i] * parts[i];
-    }
-    double rest = 0;
-    for (int i = VOLUMES; i < parts.length; i++) {
-      rest += parts[i] * parts[i];
-    }
-    this.massVariance = mg;
-    this.volumeVariance = ml;
-    double perMl = value / litres / ML_PER_L;
-    this.variance = mg / (litres * litres) + perMl * perMl * ml + rest;
-    this.dof = propagator.dof(value, litres, parts, variance);
+    this.massVariance = sum(parts, 0, MASSES);
+    this.volumeVariance = sum(parts, MASSES, VOLUMES);
+    double perMg = 1 / litres;
+    double perMl = value * perMg / ML_PER_L;
+    this.massFactor = perMg * perMg;
+    this.volumeFactor = perMl * perMl;
+    this.variance =
+        massFactor * massVariance
+            + volumeFactor * volumeVariance
+            + sum(parts, VOLUMES, parts.length);
+    this.dof = propagator.dof(massFactor, volumeFactor, parts, variance);
     this.interval = null;
+  }
+
+  private static double sum(double[] values, int from, int to) {
+    double sum = 0;
+    for (int i = from; i < to; i++) {
+      sum += values[i];
+    }
+    return sum;
   }
 
   private Concentration(Concentration of, Interval interval) {
@@ -69,6 +73,8 @@ public final class Concentration {
     this.value = of.value;
     this.litres = of.litres;
     this.parts = of.parts;
+    this.massFactor = of.massFactor;
+    this.volumeFactor = of.volumeFactor;
     this.massVariance = of.massVariance;
     this.volumeVariance = of.volumeVariance;
     this.variance = of.variance;
@@ -86,6 +92,11 @@ public final class Concentration {
       return 1 / litres;
     }
     return cause.isVolume() ? -value / litres / ML_PER_L : 1;
+  }
+
+  /** (∂C/∂x)² of the cause at a place, from that of masses and that of volumes. */
+  static double factor(int place, double massFactor, double volumeFactor) {
+    return place < MASSES ? massFactor : place < VOLUMES ? volumeFactor : 1;
   }
 
   /** The concentration, mg/L; signed. */
@@ -158,7 +169,7 @@ public final class Concentration {
 
   /** Standard uncertainty of one cause, in the cause's unit. */
   double u(Cause cause) {
-    return parts[cause.place()];
+    return Math.sqrt(parts[cause.place()]);
   }
 
   /** Degrees of freedom of one cause; infinite where it is taken as known. */
@@ -191,24 +202,19 @@ public final class Concentration {
       count += part > 0 ? 1 : 0;
     }
     double[] variances = new double[count];
-    double[] dofs = new double[count];
-    double perMg = 1 / litres;
-    double perMl = value / litres / ML_PER_L;
     int at = 0;
     for (int i = 0; i < parts.length; i++) {
       if (parts[i] > 0) {
-        double effect = (i < MASSES ? perMg : i < VOLUMES ? perMl : 1) * parts[i];
-        variances[at] = effect * effect;
-        dofs[at++] = propagator.dof(i);
+        variances[at++] = factor(i, massFactor, volumeFactor) * parts[i];
       }
     }
-    return Budget.ofIndependent(value, "mg/L", variances, dofs, this::written);
+    return Budget.ofIndependent(value, "mg/L", variances, dof, this::written);
   }
 
   private List<Part> written() {
     List<Part> list = new ArrayList<>();
     for (Cause cause : CAUSES) {
-      double u = parts[cause.place()];
+      double u = u(cause);
       if (u > 0) {
         double c = sensitivity(cause, value, litres);
         list.add(new Part(cause.title(), u, cause.unit(), c, propagator.dof(cause)));

@@ -13,6 +13,9 @@ import org.siltbench.calc.uncertainty.Budget;
 /** How a result came about, in sentences that a sceptic can follow with a pocket calculator. */
 public final class Explanation {
 
+  /** Shares that agree to so many parts of one are alike: the budget's order decides. */
+  private static final double ALIKE = 1e9;
+
   private static final int LARGEST = 3;
 
   private Explanation() {}
@@ -95,7 +98,7 @@ public final class Explanation {
     List<String> parts =
         IntStream.range(0, shares.length)
             .boxed()
-            .sorted(Comparator.comparingDouble(i -> -shares[i]))
+            .sorted(Comparator.comparingLong(i -> -Math.round(shares[i] * ALIKE)))
             .limit(LARGEST)
             .map(i -> budget.parts().get(i).name() + " " + percent(shares[i]))
             .toList();

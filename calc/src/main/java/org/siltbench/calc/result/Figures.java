@@ -27,6 +27,7 @@ final class Figures {
   private static final double NEAR_HALF = 1e-6;
 
   private static final int MOST_DIGITS = 9;
+  private static final int MOST_TEXT = 40;
   private static final double SMALLEST = 1e-9;
   private static final double LARGEST = 1e12;
 
@@ -54,7 +55,7 @@ final class Figures {
   private static String quick(double value, double size, int digits, int mostPlaces) {
     int scale = digits - 1 - exponent(size);
     long figures = rounded(size, scale);
-    if (figures < 0 || figures % 10 == 0) {
+    if (figures < 0 || (figures % 10 == 0 && mayBeShorter(size, scale, figures, digits))) {
       return "";
     }
     if (scale <= 0) {
@@ -63,6 +64,12 @@ final class Figures {
     int places = Math.min(scale, mostPlaces);
     long shown = places == scale ? figures : rounded(size, places);
     return shown < 0 ? "" : text(value < 0, shown, places);
+  }
+
+  /** True where fewer figures may say all, or rounding may have made one more. */
+  private static boolean mayBeShorter(double size, int scale, long figures, int digits) {
+    double scaled = scale >= 0 ? size * POWERS[scale] : size / POWERS[-scale];
+    return figures >= POWERS[digits] || Math.abs(scaled - figures) < NEAR_HALF;
   }
 
   /** Power of ten of the first figure. */
@@ -92,20 +99,23 @@ final class Figures {
   }
 
   private static String text(boolean negative, long figures, int places) {
-    StringBuilder out = new StringBuilder(16);
+    char[] out = new char[MOST_TEXT];
+    int at = MOST_TEXT;
+    long left = figures;
+    for (int zeros = places; zeros < 0; zeros++) {
+      out[--at] = '0';
+    }
+    for (int place = 0; left > 0 || place <= places; place++) {
+      if (place == places && places > 0) {
+        out[--at] = '.';
+      }
+      out[--at] = (char) ('0' + left % 10);
+      left /= 10;
+    }
     if (negative && figures > 0) {
-      out.append('-');
+      out[--at] = '-';
     }
-    long unit = places <= 0 ? 1 : (long) POWERS[places];
-    out.append(figures / unit);
-    if (places > 0) {
-      out.append('.');
-      String rest = Long.toString(figures % unit);
-      out.append("0".repeat(places - rest.length())).append(rest);
-    } else {
-      out.append("0".repeat(-places));
-    }
-    return out.toString();
+    return new String(out, at, MOST_TEXT - at);
   }
 
   /** The long way. */

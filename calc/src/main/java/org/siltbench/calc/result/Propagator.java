@@ -1,6 +1,7 @@
 package org.siltbench.calc.result;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.blank.BlankCorrection;
 import org.siltbench.calc.method.UncertaintyInputs;
@@ -23,7 +24,14 @@ final class Propagator {
   private final BlankCorrection blank;
   private final Coverage coverage;
   private final double[] dofs = new double[CAUSES.length];
-  private final boolean finite;
+  private final int[] finite;
+  private final @Nullable Squares squares;
+  private final double moisture;
+  private final double blankVariance;
+  private final double reading;
+  private final double calibration;
+  private final double temperature;
+  private final double subsampling;
 
   Propagator(UncertaintyInputs inputs, @Nullable BalanceRecord balance, BlankCorrection blank) {
     this.inputs = inputs;
@@ -36,7 +44,15 @@ final class Propagator {
       dofs[Cause.REPEATABILITY.place()] = balance.repeatabilityDof();
     }
     dofs[Cause.BLANK.place()] = blank.dof();
-    this.finite = Arrays.stream(dofs).anyMatch(dof -> !Double.isInfinite(dof));
+    this.finite =
+        IntStream.range(0, dofs.length).filter(i -> !Double.isInfinite(dofs[i])).toArray();
+    this.squares = balance == null ? null : Squares.of(balance);
+    this.moisture = square(inputs.moistureMg());
+    this.blankVariance = square(blank.u());
+    this.reading = square(inputs.volumeReadingMl());
+    this.calibration = square(inputs.volumeCalibrationPct() * PER_CENT);
+    this.temperature = square(inputs.volumeTemperaturePct() * PER_CENT);
+    this.subsampling = square(inputs.subsamplingPct() * PER_CENT);
   }
 
   private static Coverage coverage(UncertaintyInputs inputs) {
@@ -45,6 +61,13 @@ final class Propagator {
     return probability != null
         ? Coverage.ofProbability(probability)
         : Coverage.ofFactor(k == null ? 2 : k);
+  }
+
+  /** The same for filters that no blank is taken off from. */
+  Propagator without() {
+    return blank.equals(BlankCorrection.NONE)
+        ? this
+        : new Propagator(inputs, balance, BlankCorrection.NONE);
   }
 
   Coverage coverage() {
@@ -60,44 +83,64 @@ final class Propagator {
     return dofs[cause.place()];
   }
 
-  /** Degrees of freedom of the cause at a place. */
-  double dof(int place) {
-    return dofs[place];
-  }
-
   /** The concentration of a sample whose volume is known and above zero. */
   Concentration concentration(SampleSums sums) {
     double litres = sums.litres();
     double net = sums.residueMg() - sums.blankShares() * blank.milligrams();
     double value = net / litres;
-    double[] u = new double[CAUSES.length];
-    masses(u, sums, net);
-    volumes(u, sums);
-    u[Cause.SUBSAMPLING.place()] = inputs.subsamplingPct() * PER_CENT * Math.abs(value);
-    return new Concentration(this, value, litres, u);
+    double[] variances = new double[CAUSES.length];
+    masses(variances, sums, net);
+    volumes(variances, sums);
+    variances[Cause.SUBSAMPLING.place()] = subsampling * value * value;
+    return new Concentration(this, value, litres, variances);
   }
 
-  private void masses(double[] u, SampleSums sums, double net) {
-    if (balance == null) {
-      u[Cause.WEIGHING.place()] = Math.sqrt(sums.weighingVariance());
+  private void masses(double[] to, SampleSums sums, double net) {
+    if (squares == null) {
+      to[Cause.WEIGHING.place()] = sums.weighingVariance();
     } else {
-      balance(u, balance, sums, net);
+      squares.of(to, sums, net);
     }
-    u[Cause.MOISTURE.place()] = inputs.moistureMg() * Math.sqrt(sums.weighings());
-    u[Cause.BLANK.place()] = sums.blankShares() * blank.u();
-    u[Cause.DISSOLVED.place()] = Math.sqrt(sums.dissolvedVariance());
+    to[Cause.MOISTURE.place()] = moisture * sums.weighings();
+    double shares = sums.blankShares();
+    to[Cause.BLANK.place()] = shares * shares * blankVariance;
+    to[Cause.DISSOLVED.place()] = sums.dissolvedVariance();
   }
 
-  private static void balance(double[] u, BalanceRecord record, SampleSums sums, double net) {
-    double independent = Math.sqrt(sums.weighings());
-    double flat = independent / Math.sqrt(THREE);
-    u[Cause.REPEATABILITY.place()] = record.repeatabilityMg() * independent;
-    u[Cause.RESOLUTION.place()] = Math.sqrt(sums.resolutionVariance());
-    u[Cause.LINEARITY.place()] = record.linearityMg() * flat;
-    u[Cause.ECCENTRICITY.place()] = record.eccentricityMg() * flat;
-    u[Cause.CHECK_WEIGHT.place()] = record.spanRelative() * Math.abs(net);
-    u[Cause.DRIFT.place()] = record.driftRelative() * Math.abs(sums.postMg());
-    u[Cause.BUOYANCY.place()] = record.buoyancyRelative() * Math.abs(sums.postMg());
+  /** The squares of a balance's record, for one weighing, one milligram. */
+  private record Squares(
+      double repeatability,
+      double linearity,
+      double eccentricity,
+      double span,
+      double drift,
+      double buoyancy) {
+
+    static Squares of(BalanceRecord record) {
+      return new Squares(
+          square(record.repeatabilityMg()),
+          square(record.linearityMg()) / THREE,
+          square(record.eccentricityMg()) / THREE,
+          square(record.spanRelative()),
+          square(record.driftRelative()),
+          square(record.buoyancyRelative()));
+    }
+
+    void of(double[] to, SampleSums sums, double net) {
+      double weighings = sums.weighings();
+      double post = square(sums.postMg());
+      to[Cause.REPEATABILITY.place()] = repeatability * weighings;
+      to[Cause.RESOLUTION.place()] = sums.resolutionVariance();
+      to[Cause.LINEARITY.place()] = linearity * weighings;
+      to[Cause.ECCENTRICITY.place()] = eccentricity * weighings;
+      to[Cause.CHECK_WEIGHT.place()] = span * net * net;
+      to[Cause.DRIFT.place()] = drift * post;
+      to[Cause.BUOYANCY.place()] = buoyancy * post;
+    }
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 
   /** Standard uncertainty of one weighing on this balance, or as the method states it, mg. */
@@ -112,25 +155,25 @@ final class Propagator {
     return Math.hypot(noise, Math.hypot(flat, shown));
   }
 
-  private void volumes(double[] u, SampleSums sums) {
-    double read = sums.readMillilitres() * PER_CENT;
-    u[Cause.VOLUME.place()] = Math.sqrt(sums.statedVariance());
-    u[Cause.VOLUME_READING.place()] = inputs.volumeReadingMl() * Math.sqrt(sums.readings());
-    u[Cause.VOLUME_CALIBRATION.place()] = inputs.volumeCalibrationPct() * read;
-    u[Cause.VOLUME_TEMPERATURE.place()] = inputs.volumeTemperaturePct() * read;
+  private void volumes(double[] to, SampleSums sums) {
+    double read = square(sums.readMillilitres());
+    to[Cause.VOLUME.place()] = sums.statedVariance();
+    to[Cause.VOLUME_READING.place()] = reading * sums.readings();
+    to[Cause.VOLUME_CALIBRATION.place()] = calibration * read;
+    to[Cause.VOLUME_TEMPERATURE.place()] = temperature * read;
   }
 
-  /** Welch-Satterthwaite over the independent causes, as {@code Budget} does. */
-  double dof(double value, double litres, double[] u, double variance) {
-    if (!finite) {
-      return Double.POSITIVE_INFINITY;
-    }
+  /**
+   * Welch-Satterthwaite over the independent causes, as {@code Budget} does.
+   *
+   * @param massFactor ∂C/∂m squared, per mg²
+   * @param volumeFactor ∂C/∂V squared, per mL²
+   */
+  double dof(double massFactor, double volumeFactor, double[] variances, double variance) {
     double fourths = 0;
-    for (int i = 0; i < dofs.length; i++) {
-      if (dofs[i] < Double.POSITIVE_INFINITY && u[i] > 0) {
-        double part = Concentration.sensitivity(CAUSES[i], value, litres) * u[i];
-        fourths += part * part * part * part / dofs[i];
-      }
+    for (int i : finite) {
+      double part = Concentration.factor(i, massFactor, volumeFactor) * variances[i];
+      fourths += part * part / dofs[i];
     }
     return fourths > 0 ? variance * variance / fourths : Double.POSITIVE_INFINITY;
   }

@@ -35,7 +35,19 @@ final class RowCells {
   }
 
   String text(int place) {
-    return place >= 0 && place < fields.size() ? fields.get(place).strip() : "";
+    if (place < 0 || place >= fields.size()) {
+      return "";
+    }
+    String text = fields.get(place);
+    int last = text.length() - 1;
+    return last < 0 || (isPrint(text.charAt(0)) && isPrint(text.charAt(last)))
+        ? text
+        : text.strip();
+  }
+
+  /** Certainly no blank. */
+  private static boolean isPrint(char c) {
+    return c > ' ' && c < 0x7f;
   }
 
   void fault(String column, String found, String expected) {

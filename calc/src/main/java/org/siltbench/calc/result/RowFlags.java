@@ -1,7 +1,5 @@
 package org.siltbench.calc.result;
 
-import java.util.EnumSet;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.calc.flag.Flag;
@@ -21,7 +19,7 @@ final class RowFlags {
     this.ignitionBlank = ignitionBlank;
   }
 
-  Set<Flag> of(
+  Raised of(
       InputRow row,
       Weighed weighed,
       SampleSums sums,
@@ -29,85 +27,72 @@ final class RowFlags {
       ConstantVerdict verdict,
       double limit,
       @Nullable Further further) {
-    Set<Flag> flags = EnumSet.noneOf(Flag.class);
-    if (!row.seen().isEmpty()) {
-      flags.addAll(row.seen());
-    }
+    Raised flags = new Raised();
+    row.seen().forEach(flags::add);
     residue(flags, row, weighed.residue());
     constancy(flags, row, verdict);
     taken(flags, row, sums);
     if (row.role().isWater()) {
-      add(flags, Flag.NO_VOLUME, Double.isNaN(sums.litres()));
+      flags.add(Flag.NO_VOLUME, Double.isNaN(sums.litres()));
     } else {
-      add(
-          flags,
-          Flag.BLANK_HIGH,
-          method.blank().isHigh(weighed.residue(), Survey.mgPerL(row, weighed)));
+      flags.add(
+          Flag.BLANK_HIGH, method.blank().isHigh(weighed.residue(), Survey.mgPerL(row, weighed)));
     }
     if (further != null) {
       further(flags, row, further);
     }
-    add(flags, Flag.BELOW_LIMIT, concentration != null && concentration.mgPerL() < limit);
-    add(flags, Flag.NEGATIVE, concentration != null && concentration.mgPerL() < 0);
+    flags.add(Flag.BELOW_LIMIT, concentration != null && concentration.mgPerL() < limit);
+    flags.add(Flag.NEGATIVE, concentration != null && concentration.mgPerL() < 0);
     return flags;
   }
 
-  private static void add(Set<Flag> flags, Flag flag, boolean holds) {
-    if (holds) {
-      flags.add(flag);
-    }
-  }
-
-  private void residue(Set<Flag> flags, InputRow row, Mass residue) {
-    add(flags, Flag.NEGATIVE, residue.isNegative());
-    add(flags, Flag.NEGATIVE_BEYOND_LIMIT, residue.compareTo(method.residue().stopBelow()) < 0);
+  private void residue(Raised flags, InputRow row, Mass residue) {
+    flags.add(Flag.NEGATIVE, residue.isNegative());
+    flags.add(Flag.NEGATIVE_BEYOND_LIMIT, residue.compareTo(method.residue().stopBelow()) < 0);
     if (row.role().isWater()) {
-      add(flags, Flag.RESIDUE_LOW, residue.compareTo(method.residue().min()) < 0);
-      add(flags, Flag.RESIDUE_HIGH, residue.compareTo(method.residue().max()) > 0);
+      flags.add(Flag.RESIDUE_LOW, residue.compareTo(method.residue().min()) < 0);
+      flags.add(Flag.RESIDUE_HIGH, residue.compareTo(method.residue().max()) > 0);
     }
   }
 
-  private void constancy(Set<Flag> flags, InputRow row, ConstantVerdict verdict) {
+  private void constancy(Raised flags, InputRow row, ConstantVerdict verdict) {
     boolean ruled = method.constancy().postRule() != null;
     switch (verdict.kind()) {
       case CONSTANT -> {}
       case DRY_AGAIN -> flags.add(Flag.NOT_CONSTANT);
       case UNKNOWN -> flags.add(Flag.CONSTANT_UNKNOWN);
-      case NOT_TESTED -> add(flags, Flag.NOT_TESTED, ruled && !row.postStated());
+      case NOT_TESTED -> flags.add(Flag.NOT_TESTED, ruled && !row.postStated());
     }
     Mass step = row.resolution();
-    add(
-        flags,
-        Flag.COARSE_BALANCE,
-        step != null && step.compareTo(method.constancy().coarsest()) > 0);
+    flags.add(
+        Flag.COARSE_BALANCE, step != null && step.compareTo(method.constancy().coarsest()) > 0);
   }
 
-  private void taken(Set<Flag> flags, InputRow row, SampleSums sums) {
-    add(flags, Flag.SEVERAL_FILTERS, sums.filters() > 1);
-    add(flags, Flag.TAKEN_MIXED, sums.isTakenMixed());
+  private void taken(Raised flags, InputRow row, SampleSums sums) {
+    flags.add(Flag.SEVERAL_FILTERS, sums.filters() > 1);
+    flags.add(Flag.TAKEN_MIXED, sums.isTakenMixed());
     boolean departs = row.taken() != null && row.taken() != method.taken();
-    add(flags, Flag.ALIQUOT_DEPARTURE, departs && row.taken() == Taken.ALIQUOT);
-    add(flags, Flag.WHOLE_DEPARTURE, departs && row.taken() == Taken.WHOLE);
+    flags.add(Flag.ALIQUOT_DEPARTURE, departs && row.taken() == Taken.ALIQUOT);
+    flags.add(Flag.WHOLE_DEPARTURE, departs && row.taken() == Taken.WHOLE);
   }
 
-  private void further(Set<Flag> flags, InputRow row, Further further) {
+  private void further(Raised flags, InputRow row, Further further) {
     RowExtras extras = row.extras();
     if (extras != null) {
-      add(flags, Flag.VOLUME_BY_MASS, extras.mixture() != null);
-      add(flags, Flag.SEDIMENT_VOLUME, extras.filtrate() && row.volume() != null);
+      flags.add(Flag.VOLUME_BY_MASS, extras.mixture() != null);
+      flags.add(Flag.SEDIMENT_VOLUME, extras.filtrate() && row.volume() != null);
       boolean stated = extras.dissolvedMgPerL() != null && extras.dried() != null;
-      add(flags, Flag.DISSOLVED_SUBTRACTED, further.dissolvedMg() > 0);
-      add(flags, Flag.DISSOLVED_LEFT, stated && !(further.dissolvedMg() > 0));
-      add(flags, Flag.SAND_IN_ALIQUOT, extras.isSand() && row.taken() == Taken.ALIQUOT);
+      flags.add(Flag.DISSOLVED_SUBTRACTED, further.dissolvedMg() > 0);
+      flags.add(Flag.DISSOLVED_LEFT, stated && !(further.dissolvedMg() > 0));
+      flags.add(Flag.SAND_IN_ALIQUOT, extras.isSand() && row.taken() == Taken.ALIQUOT);
       boolean said = extras.material() != null && extras.muffledCelsius() != null;
-      add(flags, Flag.MUFFLING_UNKNOWN, extras.ignited() != null && !said);
+      flags.add(Flag.MUFFLING_UNKNOWN, extras.ignited() != null && !said);
     }
     boolean water = row.role().isWater();
-    add(flags, Flag.NO_IGNITION_BLANK, water && further.ignited() != null && !ignitionBlank);
+    flags.add(Flag.NO_IGNITION_BLANK, water && further.ignited() != null && !ignitionBlank);
     Recovery recovery = further.recovery();
     Span span = method.sample().recoveryPct();
-    add(
-        flags,
+    flags.add(
         Flag.RECOVERY_OUT,
         recovery != null
             && span != null

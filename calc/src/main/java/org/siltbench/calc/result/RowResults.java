@@ -49,7 +49,7 @@ final class RowResults {
         method.constancy().judgePost(row.posts(), row.pre(), row.resolution());
     double limit = Double.isNaN(sums.litres()) ? Double.NaN : method.report().limit(sums.litres());
     Further more = further.of(row, sums, concentration, use);
-    Set<Flag> flags = rowFlags.of(row, weighed, sums, concentration, verdict, limit, more);
+    Raised flags = rowFlags.of(row, weighed, sums, concentration, verdict, limit, more);
     distributions(flags, concentration);
     batchWide(flags, row, use.blank());
     return new ResultRow(
@@ -60,7 +60,7 @@ final class RowResults {
         byDistributions(flags, row, concentration),
         verdict,
         limit,
-        flags,
+        flags.all(),
         more);
   }
 
@@ -80,7 +80,7 @@ final class RowResults {
     return possible ? use.concentration(sums) : null;
   }
 
-  private static void distributions(Set<Flag> flags, @Nullable Concentration concentration) {
+  private static void distributions(Raised flags, @Nullable Concentration concentration) {
     if (concentration == null || !concentration.mayBeDoubtful()) {
       return;
     }
@@ -96,15 +96,15 @@ final class RowResults {
   }
 
   private @Nullable Concentration byDistributions(
-      Set<Flag> flags, InputRow row, @Nullable Concentration concentration) {
-    if (concentration == null || !flags.contains(Flag.BY_DISTRIBUTIONS)) {
+      Raised flags, InputRow row, @Nullable Concentration concentration) {
+    if (concentration == null || !flags.has(Flag.BY_DISTRIBUTIONS)) {
       return concentration;
     }
     String name = row.sample().isEmpty() ? row.filter() : row.sampleKey();
     return concentration.with(distributions.interval(concentration, ByDistributions.seed(name)));
   }
 
-  private void batchWide(Set<Flag> flags, InputRow row, BlankCorrection used) {
+  private void batchWide(Raised flags, InputRow row, BlankCorrection used) {
     if (row.role().isWater()) {
       if (used.blanks() > 0) {
         flags.add(Flag.BLANK_SUBTRACTED);

@@ -1,5 +1,6 @@
 package org.siltbench.calc.result;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
 
@@ -10,6 +11,7 @@ import java.util.Set;
  */
 final class SeenTwice {
 
+  private static final int TOGETHER = 128;
   private static final int FIRST = 200_000;
   private static final int BITS = 28;
 
@@ -21,7 +23,11 @@ final class SeenTwice {
 
   private final int mostRepeated;
   private final Set<String> repeated = new HashSet<>();
-  private long[] slots = new long[1 << 10];
+  private final String[] names = new String[TOGETHER];
+  private final long[] hashes = new long[TOGETHER];
+  private int waiting;
+  private int[] tags = new int[1 << 10];
+  private long[] known = new long[1 << 9];
   private int count;
   private long[] bits = new long[0];
 
@@ -33,53 +39,73 @@ final class SeenTwice {
   }
 
   void add(String name) {
-    long hash = mix(ByDistributions.seed(name)) | 1;
-    boolean before = bits.length == 0 ? !insert(hash) : !mark(hash);
-    if (before && repeated.size() < mostRepeated) {
-      repeated.add(name);
+    names[waiting] = name;
+    hashes[waiting++] = mix(ByDistributions.seed(name)) | 1;
+    if (waiting == TOGETHER) {
+      look();
     }
-    if (count > FIRST) {
-      bits = new long[1 << (BITS - 6)];
-      for (long slot : slots) {
-        if (slot != 0) {
-          mark(slot);
-        }
+  }
+
+  /** Looks up what waits, all at once: the looks into distant memory then overlap. */
+  private void look() {
+    for (int i = 0; i < waiting; i++) {
+      boolean before = bits.length == 0 ? !insert(hashes[i]) : !mark(hashes[i]);
+      if (before && repeated.size() < mostRepeated) {
+        repeated.add(names[i]);
       }
-      slots = new long[0];
-      count = 0;
     }
+    waiting = 0;
+    if (count > FIRST) {
+      turnToBits();
+    }
+  }
+
+  private void turnToBits() {
+    bits = new long[1 << (BITS - 6)];
+    for (int i = 0; i < count; i++) {
+      mark(known[i]);
+    }
+    known = new long[0];
+    tags = new int[0];
+    count = 0;
   }
 
   /** Puts a hash into the open table, at most half full; false when it was there. */
   private boolean insert(long hash) {
-    if (2 * count >= slots.length) {
+    if (2 * count >= tags.length) {
       grow();
     }
-    int at = place(slots, hash);
-    if (slots[at] == hash) {
+    if (!tag(hash)) {
       return false;
     }
-    slots[at] = hash;
-    count++;
+    known[count++] = hash;
     return true;
   }
 
   private void grow() {
-    long[] larger = new long[2 * slots.length];
-    for (long slot : slots) {
-      if (slot != 0) {
-        larger[place(larger, slot)] = slot;
-      }
+    tags = new int[4 * tags.length];
+    known = Arrays.copyOf(known, tags.length / 2);
+    for (int i = 0; i < count; i++) {
+      tag(known[i]);
     }
-    slots = larger;
   }
 
-  private static int place(long[] table, long hash) {
-    int at = (int) (hash >>> 33) & (table.length - 1);
-    while (table[at] != 0 && table[at] != hash) {
-      at = (at + 1) & (table.length - 1);
+  /**
+   * A tag is the half of a hash that does not tell its place, so that two names are taken for one
+   * as seldom as by the whole hash, in a table of half the size.
+   */
+  private boolean tag(long hash) {
+    int tag = (int) hash;
+    int last = tags.length - 1;
+    int at = (int) (hash >>> 33) & last;
+    while (tags[at] != 0) {
+      if (tags[at] == tag) {
+        return false;
+      }
+      at = (at + 1) & last;
     }
-    return at;
+    tags[at] = tag;
+    return true;
   }
 
   /** Marks a hash; false when all its marks were there. */
@@ -106,6 +132,7 @@ final class SeenTwice {
 
   /** Names that may occur twice or more; every one that does is here, up to the limit. */
   Set<String> repeated() {
+    look();
     return repeated;
   }
 }

@@ -50,19 +50,17 @@ public final class Budget {
   }
 
   private Budget(
-      double value, String unit, double[] variances, double[] dofs, Supplier<List<Part>> written) {
+      double value, String unit, double[] variances, double dof, Supplier<List<Part>> written) {
     this.value = Checked.finite(value, "result");
     this.unit = unit;
     this.variances = variances;
+    this.dof = dof;
     this.written = written;
     double sum = 0;
-    double fourths = 0;
-    for (int i = 0; i < variances.length; i++) {
-      sum += variances[i];
-      fourths += variances[i] * variances[i] / dofs[i];
+    for (double part : variances) {
+      sum += part;
     }
     this.variance = sum;
-    this.dof = fourths > 0 ? sum * sum / fourths : Double.POSITIVE_INFINITY;
   }
 
   /**
@@ -73,7 +71,8 @@ public final class Budget {
   public static Budget ofIndependent(double value, String unit, List<Part> parts) {
     List<Part> own = List.copyOf(parts);
     double[] variances = new double[own.size()];
-    double[] dofs = new double[own.size()];
+    double sum = 0;
+    double fourths = 0;
     Set<String> names = new HashSet<>();
     for (int i = 0; i < variances.length; i++) {
       Part part = own.get(i);
@@ -81,9 +80,11 @@ public final class Budget {
         throw new IllegalArgumentException("two parts named " + part.name());
       }
       variances[i] = part.contribution() * part.contribution();
-      dofs[i] = part.dof();
+      sum += variances[i];
+      fourths += variances[i] * variances[i] / part.dof();
     }
-    return new Budget(value, unit, variances, dofs, () -> own);
+    double dof = fourths > 0 ? sum * sum / fourths : Double.POSITIVE_INFINITY;
+    return new Budget(value, unit, variances, dof, () -> own);
   }
 
   /**
@@ -92,16 +93,14 @@ public final class Budget {
    *
    * @param value the result, finite; signed
    * @param variances (cᵢuᵢ)² of each part, zero or more; not changed hereafter
-   * @param dofs degrees of freedom of each, above zero, infinite allowed
+   * @param dof effective degrees of freedom of the whole by the same formula, above zero; infinite
+   *     where nothing uncertain has finite ones
    * @param parts writes the parts, as many, in the same order, each with a name of its own
-   * @throws IllegalArgumentException if the value is not finite or the arrays differ in length
+   * @throws IllegalArgumentException if the value is not finite
    */
   public static Budget ofIndependent(
-      double value, String unit, double[] variances, double[] dofs, Supplier<List<Part>> parts) {
-    if (variances.length != dofs.length) {
-      throw new IllegalArgumentException(variances.length + " variances, " + dofs.length + " dofs");
-    }
-    return new Budget(value, unit, variances, dofs, parts);
+      double value, String unit, double[] variances, double dof, Supplier<List<Part>> parts) {
+    return new Budget(value, unit, variances, dof, parts);
   }
 
   /** The result. */
@@ -150,8 +149,10 @@ public final class Budget {
    */
   public double[] shares() {
     double[] shares = new double[variances.length];
-    for (int i = 0; i < shares.length; i++) {
-      shares[i] = variance > 0 ? variances[i] / variance : 0;
+    if (variance > 0) {
+      for (int i = 0; i < shares.length; i++) {
+        shares[i] = variances[i] / variance;
+      }
     }
     return shares;
   }
