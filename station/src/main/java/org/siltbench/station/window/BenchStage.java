@@ -14,7 +14,6 @@ import javafx.util.Duration;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Scans;
-import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Mnemonics;
 import org.siltbench.station.window.look.Theme;
 import org.siltbench.station.window.look.Zoom;
@@ -76,9 +75,7 @@ public final class BenchStage {
   static BenchStage strip(
       Stage stage, Assembly assembly, LongSupplier nanos, double width, double height) {
     BenchStage made = new BenchStage(assembly, nanos, width, height);
-    Texts texts = made.desk.texts(Shell.class);
-    stage.setTitle(
-        texts.get(made.desk.lab().practice() ? "window.title.practice" : "window.title"));
+    stage.setTitle(made.desk.texts(Shell.class).get("window.title"));
     stage.setScene(made.scene);
     made.second();
     stage.show();
@@ -87,6 +84,9 @@ public final class BenchStage {
 
   /** Adds the rest, and brings a screen in front unless one was asked for meanwhile. */
   void fill(String screen) {
+    if (desk.lab().practice() && scene.getWindow() instanceof Stage stage) {
+      stage.setTitle(desk.texts(Shell.class).get("window.title.practice"));
+    }
     if (desk.front().get().isEmpty()) {
       desk.go(screen);
     }

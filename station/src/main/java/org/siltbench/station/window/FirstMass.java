@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import javafx.animation.AnimationTimer;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -11,7 +12,7 @@ import javafx.scene.control.Labeled;
 
 /**
  * For measuring the start: notes the moment at which the first live mass has been drawn, and closes
- * the window.
+ * the window once the rest of it is there too.
  */
 final class FirstMass extends AnimationTimer {
 
@@ -21,6 +22,8 @@ final class FirstMass extends AnimationTimer {
   private final Path file;
   private final Runnable close;
   private int frames;
+  private boolean noted;
+  private boolean filled;
 
   private FirstMass(Scene scene, Path file, Runnable close) {
     this.scene = scene;
@@ -29,8 +32,22 @@ final class FirstMass extends AnimationTimer {
   }
 
   /** Waits for it. */
-  static void await(Scene scene, Path file, Runnable close) {
-    new FirstMass(scene, file, close).start();
+  static FirstMass await(Scene scene, Path file, Runnable close) {
+    FirstMass waiting = new FirstMass(scene, file, close);
+    waiting.start();
+    return waiting;
+  }
+
+  /** Rail and screen are there. */
+  void filled() {
+    filled = true;
+    end();
+  }
+
+  private void end() {
+    if (noted && filled) {
+      close.run();
+    }
   }
 
   @Override
@@ -40,13 +57,17 @@ final class FirstMass extends AnimationTimer {
     if (shown && ++frames == FRAMES) {
       stop();
       note();
-      close.run();
+      noted = true;
+      end();
     }
   }
 
+  /** The moment, and the processor time that this process had taken until then, in ms. */
   private void note() {
+    long now = System.currentTimeMillis();
+    Duration worked = ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
     try {
-      Files.writeString(file, Long.toString(System.currentTimeMillis()));
+      Files.writeString(file, now + " " + worked.toMillis());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,5 +1,6 @@
 package org.siltbench.station.window;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -9,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Timebase;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.LabFolder;
-import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.Setting;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.window.desk.Notice;
@@ -18,16 +18,20 @@ import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Work;
 import org.siltbench.station.window.sound.Tones;
 
-/** The lab of a session, opened, with a desk over it; what the lab has to say becomes notices. */
-record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
+/**
+ * The desk of a session, over a lab that is opened later; what the lab has to say becomes notices.
+ */
+record Opened(LaterLab lab, Assembly assembly, Executor thread, Gate bench)
+    implements AutoCloseable {
 
   static Opened of(Session session, Threads threads, Executor screen, @Nullable String balance) {
     Notes notes = new Notes();
     Setting given = session.setting();
-    OpenLab lab =
-        LabFolder.open(
-            session.labFolder(),
-            new Setting(given.operator(), given.clock(), given.random(), given.subjects(), notes));
+    Path folder = session.labFolder();
+    Setting setting =
+        new Setting(given.operator(), given.clock(), given.random(), given.subjects(), notes);
+    LaterLab lab = new LaterLab(folder, given.clock(), () -> LabFolder.open(folder, setting));
+    Gate bench = new Gate(threads.bench());
     Prefs[] prefs = {Prefs.of(lab.folder())}; // the desk's own, as soon as there is a desk
     Assembly assembly =
         new Assembly(
@@ -36,7 +40,7 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
                 session.people(),
                 session.balances(),
                 Timebase.system(),
-                threads.bench(),
+                bench,
                 threads.printing(),
                 threads.runs(),
                 threads.live(),
@@ -49,7 +53,22 @@ record Opened(OpenLab lab, Assembly assembly) implements AutoCloseable {
     assembly.wanted(new Beside(given)::open);
     notes.to(assembly);
     listen(assembly, balance == null ? prefs[0].get(Prefs.Name.BALANCE) : balance);
-    return new Opened(lab, assembly);
+    return new Opened(lab, assembly, threads.bench(), bench);
+  }
+
+  /** Opens the lab on the bench's thread, before any bench work; then the screen's goes on. */
+  void openLab(Runnable then, Consumer<RuntimeException> otherwise) {
+    Work work = assembly.desk().work();
+    thread.execute(
+        () -> {
+          try {
+            lab.opened();
+            bench.open();
+            work.onScreen(then);
+          } catch (RuntimeException e) {
+            work.onScreen(() -> otherwise.accept(e));
+          }
+        });
   }
 
   /** The balance is opened while the toolkit still starts. */

@@ -1,14 +1,11 @@
 package org.siltbench.station.window;
 
-import java.nio.file.Path;
 import java.util.Locale;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
-import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
@@ -21,10 +18,6 @@ final class WindowTask implements Task {
 
   /** The toolkit warns that it lies on the class path, where it is meant to be; kept strongly. */
   private static final Logger TOOLKIT = Logger.getLogger("javafx");
-
-  private static final double WIDTH = 1366;
-  private static final double HEIGHT = 768;
-  private static final int FRAMES_OF_THE_STRIP_ALONE = 4;
 
   @Option(
       names = "--balance",
@@ -43,20 +36,19 @@ final class WindowTask implements Task {
     }
     TOOLKIT.setLevel(Level.SEVERE);
     Threads threads = new Threads();
-    CountDownLatch closed = new CountDownLatch(1);
     try {
-      ScreenThread screen = new ScreenThread();
-      Future<Opened> opening =
-          threads.bench().submit(() -> Opened.of(session, threads, screen, balance));
+      Gate screen = new Gate(Platform::runLater);
+      Future<Opened> assembling =
+          threads.live().submit(() -> Opened.of(session, threads, screen, balance));
       boolean there = startToolkit();
-      try (Opened opened = await(opening)) {
+      try (Opened opened = await(assembling)) {
         if (!there) {
           throw noScreen("The screen that DISPLAY names does not answer.");
         }
-        screen.begin();
-        Platform.runLater(() -> open(opened.assembly(), closed));
-        closed.await();
-        Platform.exit();
+        screen.open();
+        Opening opening = new Opening(opened);
+        Platform.runLater(opening::show);
+        opening.awaitEnd();
       }
     } finally {
       threads.close();
@@ -74,33 +66,16 @@ final class WindowTask implements Task {
     }
   }
 
-  /** The lab is opened while the toolkit starts. */
-  private static Opened await(Future<Opened> opening) throws InterruptedException {
+  /** The desk is put together while the toolkit starts. */
+  private static Opened await(Future<Opened> assembling) throws InterruptedException {
     try {
-      return opening.get();
+      return assembling.get();
     } catch (ExecutionException e) {
       if (e.getCause() instanceof Problem problem) {
         throw problem;
       }
       throw new IllegalStateException(e.getCause());
     }
-  }
-
-  private void open(Assembly assembly, CountDownLatch closed) {
-    Stage stage = new Stage();
-    stage.setOnHidden(event -> closed.countDown());
-    BenchStage window = BenchStage.strip(stage, assembly, System::nanoTime, WIDTH, HEIGHT);
-    String once = System.getProperty("siltbench.window.once", "");
-    if (!once.isEmpty()) {
-      FirstMass.await(window.scene(), Path.of(once), stage::hide);
-    }
-    boolean balance = assembly.desk().balance().isPresent();
-    Frames.after(
-        FRAMES_OF_THE_STRIP_ALONE,
-        () -> {
-          window.fill(balance ? "today" : "connect");
-          window.askWho();
-        });
   }
 
   private static void requireDisplay(Session session) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.random.RandomGenerator;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
 import org.siltbench.station.json.Json;
@@ -26,6 +27,7 @@ public final class CommandLab {
   private InputStream in = InputStream.nullInputStream();
   private Consumer<String> watcher = line -> {};
   private Clock clock = Clock.systemUTC();
+  private LabFolders labs = new LabFolders();
 
   public CommandLab(Path lab, Timebase time) {
     this.lab = lab;
@@ -34,6 +36,12 @@ public final class CommandLab {
 
   public CommandLab(Path lab) {
     this(lab, Timebase.system());
+  }
+
+  /** Labs of the same chance have the same code. */
+  public CommandLab of(RandomGenerator random) {
+    labs = new LabFolders(random);
+    return this;
   }
 
   public Path folder() {
@@ -74,7 +82,7 @@ public final class CommandLab {
             Map.of(),
             lab.getParent(),
             "RK",
-            new LabFolders(),
+            labs,
             (spec, formats) -> new Balances(time, formats).open(spec),
             Main.offered());
     return new Program(around).run(all.toArray(new String[0]));

@@ -15,14 +15,14 @@ import java.util.concurrent.TimeUnit;
 import org.siltbench.balance.practice.PracticeServer;
 
 /** A practice balance as a process of its own, on a real pseudo-terminal. */
-final class PracticeProcess implements AutoCloseable {
+public final class PracticeProcess implements AutoCloseable {
 
   private final Path port;
   private final Process process;
   private final BufferedReader answers;
   private final Writer hand;
 
-  PracticeProcess(Path port, String... words) throws IOException {
+  public PracticeProcess(Path port, String... words) throws IOException {
     this.port = port;
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -41,13 +41,13 @@ final class PracticeProcess implements AutoCloseable {
   }
 
   /** The pseudo-terminal is made anew when a reader has left it. */
-  void awaitPort() {
+  public void awaitPort() {
     while (!Files.exists(port)) {
       Thread.onSpinWait();
     }
   }
 
-  void act(String words) {
+  public void act(String words) {
     try {
       hand.write(words + "\n");
       hand.flush();

@@ -24,7 +24,9 @@ import javafx.event.Event;
 import javafx.event.EventTarget;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
@@ -69,7 +71,7 @@ public final class RobotWindow implements AutoCloseable {
   /** Opens the window over a lab folder that is there, or over a new practice lab. */
   public static RobotWindow open(Path folder, Locale locale) {
     toolkit();
-    return new RobotWindow(folder, locale, Timebase.system());
+    return new RobotWindow(folder, locale, new BenchTime(1));
   }
 
   public static RobotWindow open(Path folder) {
@@ -80,6 +82,18 @@ public final class RobotWindow implements AutoCloseable {
   public static RobotWindow open(Path folder, Timebase time) {
     toolkit();
     return new RobotWindow(folder, Locale.ENGLISH, time);
+  }
+
+  /** The same, with nobody signed on yet. */
+  public static RobotWindow openWithNobody(Path folder, Timebase time) {
+    toolkit();
+    RobotWindow window = new RobotWindow(folder, Locale.ENGLISH, time);
+    on(
+        () -> {
+          window.desk().signOn().off();
+          return true;
+        });
+    return window;
   }
 
   private static void toolkit() {
@@ -269,6 +283,42 @@ public final class RobotWindow implements AutoCloseable {
           Theme.LIGHT.dress(scene());
           return true;
         });
+  }
+
+  /** Types into a field, in place of what stands there. */
+  public void type(String field, String text) {
+    focus(field);
+    robot.push(KeyCode.CONTROL, KeyCode.A).push(KeyCode.DELETE).write(text, 0);
+    await(field + " has " + text, () -> text.equals(typed(node(field))));
+  }
+
+  private static String typed(Node field) {
+    return field instanceof ComboBox<?> box
+        ? box.getEditor().getText()
+        : ((TextInputControl) field).getText();
+  }
+
+  /** Leads the focus to a node and presses a key there. */
+  public void press(String id, KeyCode key) {
+    focus(id);
+    robot.push(key);
+  }
+
+  /** Waits for a node, which may come by a key that was just pressed, and leads the focus to it. */
+  private void focus(String id) {
+    await(
+        "the focus on " + id,
+        () -> {
+          node(id).requestFocus();
+          return node(id).isFocused();
+        });
+  }
+
+  /** Waits for a message under the strip. */
+  public void awaitNotice(String part) {
+    await(
+        "a notice: " + part,
+        () -> desk().notices().list().stream().anyMatch(n -> n.what().contains(part)));
   }
 
   /** Makes the window as large as a screen. */

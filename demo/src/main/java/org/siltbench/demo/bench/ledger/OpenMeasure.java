@@ -139,9 +139,10 @@ public final class OpenMeasure {
     return size;
   }
 
-  /** A practice lab with so many weighings, for other measures. */
+  /** A practice lab with so many weighings and its register, for other measures. */
   public static void lab(Path lab, int weighings) throws IOException {
     fill(lab, weighings, true, 1, "");
+    LabFolder.open(lab, Bits.setting(2)).close(); // years are folded here, not at the first start
   }
 
   /** Takes a folder away. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -42,8 +43,10 @@ public final class EmptyWindow {
   }
 
   private static void note(Path file) {
+    long now = System.currentTimeMillis();
+    Duration worked = ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO);
     try {
-      Files.writeString(file, Long.toString(System.currentTimeMillis()));
+      Files.writeString(file, now + " " + worked.toMillis());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

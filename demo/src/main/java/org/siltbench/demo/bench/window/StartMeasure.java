@@ -3,12 +3,14 @@ package org.siltbench.demo.bench.window;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.function.ToLongFunction;
 import org.siltbench.demo.bench.ledger.OpenMeasure;
 import org.siltbench.station.json.Json;
 
@@ -19,6 +21,9 @@ import org.siltbench.station.json.Json;
 public final class StartMeasure {
 
   private static final double GOAL = 1.5;
+
+  /** From the start of the process to the mass on the screen, and what the processor did so far. */
+  private record Noted(long millis, long worked) {}
 
   private final Path root;
   private final Path folder;
@@ -61,35 +66,38 @@ public final class StartMeasure {
     window(); // makes the archive if there is none, and the register
     window();
     empty();
-    long[] ours = new long[rounds];
-    long[] theirs = new long[rounds];
+    List<Noted> ours = new ArrayList<>();
+    List<Noted> theirs = new ArrayList<>();
     for (int i = 0; i < rounds; i++) {
-      theirs[i] = empty();
-      ours[i] = window();
+      theirs.add(empty());
+      ours.add(window());
     }
-    double ratio = (double) median(ours) / median(theirs);
+    double ratio = ratio(ours, theirs, Noted::millis);
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("measure", "start");
     result.put("rounds", (long) rounds);
     result.put("weighings", (long) weighings);
-    result.put("window_ms", spread(ours));
-    result.put("empty_window_ms", spread(theirs));
-    result.put("ratio", String.format(Locale.ROOT, "%.2f", ratio));
+    result.put("window_ms", spread(ours, Noted::millis));
+    result.put("empty_window_ms", spread(theirs, Noted::millis));
+    result.put("ratio", rounded(ratio));
+    result.put("window_processor_ms", spread(ours, Noted::worked));
+    result.put("empty_window_processor_ms", spread(theirs, Noted::worked));
+    result.put("processor_ratio", rounded(ratio(ours, theirs, Noted::worked)));
     result.put("goal", Double.toString(GOAL));
     result.put("met", ratio <= GOAL);
     return result;
   }
 
-  private long window() throws IOException, InterruptedException {
+  private Noted window() throws IOException, InterruptedException {
     return timed("org.siltbench.station.command.Main", List.of());
   }
 
-  private long empty() throws IOException, InterruptedException {
+  private Noted empty() throws IOException, InterruptedException {
     return timed(EmptyWindow.class.getName(), List.of());
   }
 
   /** From just before the process starts to the moment it noted. */
-  private long timed(String main, List<String> words) throws IOException, InterruptedException {
+  private Noted timed(String main, List<String> words) throws IOException, InterruptedException {
     Path note = folder.resolve("once");
     Files.deleteIfExists(note);
     String[] command = new String[words.size() + 1];
@@ -112,20 +120,27 @@ public final class StartMeasure {
       process.destroyForcibly();
       throw new IOException("the window did not come up and close again");
     }
-    return Long.parseLong(Files.readString(note)) - start;
+    String[] noted = Files.readString(note).split(" ");
+    return new Noted(Long.parseLong(noted[0]) - start, Long.parseLong(noted[1]));
   }
 
-  private static long median(long[] values) {
-    long[] sorted = values.clone();
-    Arrays.sort(sorted);
-    return sorted[sorted.length / 2];
+  private static double ratio(List<Noted> ours, List<Noted> theirs, ToLongFunction<Noted> what) {
+    return (double) median(ours, what) / Math.max(1, median(theirs, what));
   }
 
-  private static Map<String, Object> spread(long[] values) {
+  private static String rounded(double value) {
+    return String.format(Locale.ROOT, "%.2f", value);
+  }
+
+  private static long median(List<Noted> values, ToLongFunction<Noted> what) {
+    return values.stream().mapToLong(what).sorted().skip(values.size() / 2).findFirst().orElse(0);
+  }
+
+  private static Map<String, Object> spread(List<Noted> values, ToLongFunction<Noted> what) {
     Map<String, Object> spread = new LinkedHashMap<>();
-    spread.put("median", median(values));
-    spread.put("least", Arrays.stream(values).min().orElse(0));
-    spread.put("most", Arrays.stream(values).max().orElse(0));
+    spread.put("median", median(values, what));
+    spread.put("least", values.stream().mapToLong(what).min().orElse(0));
+    spread.put("most", values.stream().mapToLong(what).max().orElse(0));
     return spread;
   }
 }

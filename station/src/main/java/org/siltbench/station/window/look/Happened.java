@@ -1,5 +1,6 @@
 package org.siltbench.station.window.look;
 
+import java.util.List;
 import java.util.function.Function;
 import javafx.collections.ListChangeListener;
 import javafx.collections.ObservableList;
@@ -14,6 +15,10 @@ public final class Happened<R> extends VBox {
 
   private static final int MOST_SHOWN = 100;
 
+  private final VBox rows = new VBox();
+  private final Node empty;
+  private final Function<R, Node> row;
+
   /**
    * Follows the list.
    *
@@ -21,20 +26,35 @@ public final class Happened<R> extends VBox {
    * @param row draws one line of it
    */
   public Happened(Label caption, Node empty, ObservableList<R> happened, Function<R, Node> row) {
-    VBox rows = new VBox();
     rows.getStyleClass().add("rows");
     getChildren().addAll(caption, Controls.scroll(rows));
     getStyleClass().addAll("card", "side-list");
-    Runnable draw =
-        () -> {
-          if (happened.isEmpty()) {
-            rows.getChildren().setAll(empty);
-          } else {
-            rows.getChildren().setAll(happened.stream().limit(MOST_SHOWN).map(row).toList());
-          }
-        };
-    happened.addListener((ListChangeListener<R>) change -> draw.run());
-    draw.run();
+    this.empty = empty;
+    this.row = row;
+    happened.addListener((ListChangeListener<R>) this::follow);
+    draw(happened);
+  }
+
+  /** What is new is put on top: drawing all anew would keep the screen waiting at each mass. */
+  private void follow(ListChangeListener.Change<? extends R> change) {
+    List<Node> lines = rows.getChildren();
+    while (change.next()) {
+      boolean onTop = change.wasAdded() && !change.wasRemoved() && change.getFrom() == 0;
+      if (onTop && !lines.contains(empty)) {
+        lines.addAll(0, change.getAddedSubList().stream().map(row).toList());
+        lines.subList(Math.min(lines.size(), MOST_SHOWN), lines.size()).clear();
+      } else {
+        draw(change.getList());
+      }
+    }
+  }
+
+  private void draw(List<? extends R> happened) {
+    if (happened.isEmpty()) {
+      rows.getChildren().setAll(empty);
+    } else {
+      rows.getChildren().setAll(happened.stream().limit(MOST_SHOWN).map(row).toList());
+    }
   }
 
   /** A line: a shape in its tone, what it is about, why, and a mass or nothing. */

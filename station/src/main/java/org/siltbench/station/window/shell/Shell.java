@@ -12,6 +12,7 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
@@ -32,7 +33,8 @@ public final class Shell extends BorderPane {
   private final Map<String, ScreenEntry> entries = new HashMap<>();
   private final Map<String, Screen> made = new HashMap<>();
   private final StackPane front = new StackPane();
-  private final PauseTransition glow = new PauseTransition(Duration.seconds(2.5));
+  private final Region glow = new Region(); // a leaf: its look changes at each mass
+  private final PauseTransition fading = new PauseTransition(Duration.seconds(2.5));
   private final SignOnPane signOn;
 
   /** A shell over a desk, for these screens; only the strip and the notices are there at first. */
@@ -42,14 +44,14 @@ public final class Shell extends BorderPane {
     this.signOn = new SignOnPane(desk, texts);
     screens.forEach(entry -> entries.put(entry.id(), entry));
     getStyleClass().add("shell");
-    front.getStyleClass().add("front");
     setTop(
         new VBox(
             new StripView(strip, desk, signOn::toggle),
             new NoticeBar(desk.notices(), texts),
             signOn));
-    setCenter(front);
-    glow.setOnFinished(event -> desk.cues().rest());
+    glow.getStyleClass().add("glow");
+    setCenter(new StackPane(glow, front));
+    fading.setOnFinished(event -> desk.cues().rest());
     desk.cues().seen().subscribe(this::light);
   }
 
@@ -114,10 +116,10 @@ public final class Shell extends BorderPane {
   }
 
   private void light(Cues.Cue cue) {
-    getStyleClass().removeIf(style -> style.startsWith("cue-"));
+    glow.getStyleClass().removeIf(style -> style.startsWith("cue-"));
     if (cue != Cues.Cue.NONE) {
-      getStyleClass().add("cue-" + cue.name().toLowerCase(Locale.ROOT));
-      glow.playFromStart();
+      glow.getStyleClass().add("cue-" + cue.name().toLowerCase(Locale.ROOT));
+      fading.playFromStart();
     }
   }
 

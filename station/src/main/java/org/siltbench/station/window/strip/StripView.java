@@ -5,9 +5,9 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Controls;
@@ -48,6 +48,7 @@ public final class StripView extends HBox {
   private final TraceView trace = new TraceView();
   private final Side side;
   private Tone tone = Tone.PLAIN;
+  private @Nullable State shown;
 
   /** A view of the model; the button with the person's initials calls back. */
   public StripView(StripModel model, Desk desk, Runnable askWho) {
@@ -69,19 +70,25 @@ public final class StripView extends HBox {
   }
 
   private void show(Face face) {
-    Look look = LOOKS.getOrDefault(face.state(), new Look(Shape.RING, Tone.PLAIN));
-    getStyleClass().remove(tone.style());
-    tone = look.tone();
-    getStyleClass().add(tone.style());
-    Region shape = look.shape().node("strip-shape");
-    mark.getChildren().setAll(shape);
-    word.setText(texts.get("state." + face.state()));
+    if (shown != face.state()) { // digits come 15 times a second, another state now and then
+      shown = face.state();
+      show(face.state());
+    }
     boolean none = face.digits().isEmpty();
     digits.setText(none ? "– – –" : face.digits());
     unit.setText(face.unit());
     digits.setAccessibleText(
         none ? texts.get("mass.none") : texts.get("mass.is", face.digits(), face.unit()));
     prompt.setText(asked(face));
+  }
+
+  private void show(State state) {
+    Look look = LOOKS.getOrDefault(state, new Look(Shape.RING, Tone.PLAIN));
+    getStyleClass().remove(tone.style());
+    tone = look.tone();
+    getStyleClass().add(tone.style());
+    mark.getChildren().setAll(look.shape().node("strip-shape"));
+    word.setText(texts.get("state." + state));
   }
 
   /** Without a mass the way back to one comes first. */

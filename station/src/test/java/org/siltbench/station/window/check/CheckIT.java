@@ -9,10 +9,10 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.siltbench.station.command.FastTime;
 import org.siltbench.station.command.weigh.PtyFeed;
 import org.siltbench.station.life.About;
 import org.siltbench.station.life.BalanceState;
+import org.siltbench.station.window.BenchTime;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.StormLab;
 import org.siltbench.station.window.TestDesk;
@@ -60,7 +60,7 @@ class CheckIT {
   @Test
   void a_weight_that_is_off_fails_on_a_real_port_and_what_follows_is_told() throws Exception {
     PtyFeed balance = new PtyFeed(folder.resolve("port"), 200 / FASTER, "0.00000 g");
-    try (RobotWindow window = RobotWindow.open(folder.resolve("lab"), new FastTime(FASTER))) {
+    try (RobotWindow window = RobotWindow.open(folder.resolve("lab"), new BenchTime(FASTER))) {
       RobotWindow.on(
           () -> {
             window.desk().record(() -> named(balance).record(window.desk().lab()), done -> {});

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
+import org.siltbench.station.window.BenchTime;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
 
@@ -25,7 +26,7 @@ class DryingIT {
 
   /** Thirty returned bags; the clock of the past stands so long before now. */
   private static List<String> returned(TestDesk desk, Duration ago) {
-    Instant then = Instant.now().minus(ago);
+    Instant then = BenchTime.MORNING.minus(ago);
     desk.clock().advance(Duration.between(desk.clock().instant(), then));
     String[] roles = new String[30];
     Arrays.fill(roles, "sample");
@@ -66,7 +67,7 @@ class DryingIT {
   }
 
   private static String at(Duration ago) {
-    return Instant.now().minus(ago).atOffset(ZoneOffset.UTC).toString();
+    return BenchTime.MORNING.minus(ago).atOffset(ZoneOffset.UTC).toString();
   }
 
   private static void end(
@@ -139,7 +140,7 @@ class DryingIT {
     Path lab = folder.resolve("lab");
     try (TestDesk desk = new TestDesk(lab)) {
       List<String> ids = returned(desk, Duration.ofHours(8));
-      desk.clock().advance(Duration.between(desk.clock().instant(), Instant.now()));
+      desk.clock().advance(Duration.between(desk.clock().instant(), BenchTime.MORNING));
       start(desk, "C1", ids.subList(0, 24), Duration.ofMinutes(75));
       start(desk, "C2", ids.subList(24, 26), Duration.ofMinutes(190));
       end(

@@ -9,10 +9,10 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.siltbench.station.command.FastTime;
 import org.siltbench.station.command.weigh.PtyFeed;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Weighed;
+import org.siltbench.station.window.BenchTime;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
 
@@ -41,7 +41,7 @@ class AuditIT {
       desk.pre(ids.get(1), "0.12910");
     }
     try (PtyFeed balance = new PtyFeed(folder.resolve("port"), 100 / FASTER, EMPTY);
-        RobotWindow window = RobotWindow.open(lab, new FastTime(FASTER))) {
+        RobotWindow window = RobotWindow.open(lab, new BenchTime(FASTER))) {
       RobotWindow.on(
           () -> {
             window.assembly().connect(balance.spec());

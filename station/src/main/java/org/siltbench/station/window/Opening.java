@@ -1,0 +1,71 @@
+package org.siltbench.station.window;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The window comes up in two steps: the strip alone, with the balance that is heard already; then,
+ * once that has been drawn, the lab is opened and rail and screen are added.
+ */
+final class Opening {
+
+  private static final double WIDTH = 1366;
+  private static final double HEIGHT = 768;
+  private static final int FRAMES_OF_THE_STRIP_ALONE = 10;
+
+  private final Opened opened;
+  private final CountDownLatch closed = new CountDownLatch(1);
+  private volatile @Nullable RuntimeException failure;
+
+  Opening(Opened opened) {
+    this.opened = opened;
+  }
+
+  /** Shows it; on the screen's thread. */
+  void show() {
+    Stage stage = new Stage();
+    stage.setOnHidden(event -> closed.countDown());
+    BenchStage window = BenchStage.strip(stage, opened.assembly(), System::nanoTime, WIDTH, HEIGHT);
+    Optional<FirstMass> measured = measured(window, stage);
+    Frames.after(
+        FRAMES_OF_THE_STRIP_ALONE,
+        () -> opened.openLab(() -> fill(window, measured), problem -> fail(stage, problem)));
+  }
+
+  private static Optional<FirstMass> measured(BenchStage window, Stage stage) {
+    String once = System.getProperty("siltbench.window.once", "");
+    return once.isEmpty()
+        ? Optional.empty()
+        : Optional.of(FirstMass.await(window.scene(), Path.of(once), stage::hide));
+  }
+
+  private void fill(BenchStage window, Optional<FirstMass> measured) {
+    boolean balance = opened.assembly().desk().balance().isPresent();
+    window.fill(balance ? "today" : "connect");
+    window.askWho();
+    measured.ifPresent(FirstMass::filled);
+  }
+
+  private void fail(Stage stage, RuntimeException problem) {
+    failure = problem;
+    stage.hide();
+  }
+
+  /**
+   * Waits until the window is closed.
+   *
+   * @throws org.siltbench.station.Problem if the lab could not be opened
+   */
+  void awaitEnd() throws InterruptedException {
+    closed.await();
+    Platform.exit();
+    RuntimeException why = failure;
+    if (why != null) {
+      throw why;
+    }
+  }
+}
