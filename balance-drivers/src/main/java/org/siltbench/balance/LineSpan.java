@@ -29,6 +29,11 @@ public final class LineSpan {
         | (negative ? Integer.MIN_VALUE : 0);
   }
 
+  /** The span of a like line, whose number begins so many places further to the left. */
+  public static int with(int span, int further, boolean negative) {
+    return (span - (further << BITS)) | (negative ? Integer.MIN_VALUE : 0);
+  }
+
   static String line(byte[] bytes, int start, int span) {
     return new String(bytes, start, span & LONGEST, ISO_8859_1);
   }

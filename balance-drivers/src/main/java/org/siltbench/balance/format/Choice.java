@@ -23,7 +23,9 @@ final class Choice<T> {
   private final int[] lengths;
   private final long factor;
   private final int width;
+  private final long widthMask;
   private final int[] slots = new int[1 << (Long.SIZE - SHIFT)];
+  private final long[] slotWords = new long[slots.length];
 
   private Choice(byte[][] texts, List<T> values) {
     this.texts = texts;
@@ -37,8 +39,11 @@ final class Choice<T> {
     }
     factor = factor();
     width = commonWidth();
+    widthMask = Words.mask(width);
+    Arrays.fill(slots, -1);
     for (int i = 0; width > 0 && i < words.length; i++) {
       slots[slot(words[i])] = i;
+      slotWords[slot(words[i])] = words[i];
     }
   }
 
@@ -65,11 +70,11 @@ final class Choice<T> {
     return true;
   }
 
+  /** The place of the longest text that stands there; -1 if none does. */
   int longest(byte[] bytes, int at, int to) {
     long word = Words.at(bytes, at);
     if (width > 0) {
-      int only = slots[slot(word & Words.mask(width))];
-      return (word & masks[only]) == words[only] && width <= to - at ? only : -1;
+      return width <= to - at ? begins(word) : -1;
     }
     for (int i = 0; i < masks.length; i++) {
       if ((word & masks[i]) == words[i] && fits(i, bytes, at, to)) {
@@ -77,6 +82,17 @@ final class Choice<T> {
       }
     }
     return -1;
+  }
+
+  /** Which of the texts, all of one width, the word begins with; -1 if with none. */
+  int begins(long word) {
+    long text = word & widthMask;
+    int slot = slot(text);
+    return text == slotWords[slot] ? slots[slot] : -1;
+  }
+
+  boolean hasOneWidth() {
+    return width > 0;
   }
 
   private int slot(long word) {
@@ -105,6 +121,12 @@ final class Choice<T> {
   private boolean fits(int i, byte[] bytes, int at, int to) {
     int length = lengths[i];
     return length <= to - at && (length <= Long.BYTES || startsWith(bytes, at, to, texts[i]));
+  }
+
+  /** Whether no text is empty or begins with one of these characters. */
+  boolean noneBeginsWith(String characters) {
+    return Arrays.stream(texts)
+        .noneMatch(t -> t.length == 0 || characters.indexOf(t[0] & 0xFF) >= 0);
   }
 
   /** The values in the order of the places that {@link #longest} answers. */

@@ -15,7 +15,10 @@ import org.siltbench.balance.Reading;
 public final class LineParser {
 
   private final LineFormat format;
-  private final Matcher matcher;
+  private final Fields fields;
+  private final Walk walk;
+  private final Layouts layouts;
+  private final Match found;
   private final Texts texts;
   private final boolean firstOnly;
   private @Nullable MassUnit seen;
@@ -23,7 +26,10 @@ public final class LineParser {
 
   LineParser(LineFormat format) {
     this.format = format;
-    this.matcher = new Matcher(format);
+    this.fields = new Fields(format);
+    this.walk = new Walk(fields);
+    this.layouts = new Layouts(fields, walk);
+    this.found = new Match(format.line().size());
     this.texts = new Texts(format.texts());
     this.firstOnly = format.units().firstOnly();
   }
@@ -47,7 +53,13 @@ public final class LineParser {
    */
   public @Nullable Reading parse(byte[] bytes, int from, int to, long nanos, Instant at) {
     why = null;
-    if (matcher.match(bytes, from, to)) {
+    Layout known = layouts.of(to - from);
+    Reading reading = known == null ? null : known.read(bytes, from, to, nanos, at);
+    return reading != null ? reading : walked(bytes, from, to, nanos, at);
+  }
+
+  private @Nullable Reading walked(byte[] bytes, int from, int to, long nanos, Instant at) {
+    if (walk.match(bytes, from, to, found)) {
       return matched(bytes, from, to, nanos, at);
     }
     Meaning meaning = texts.find(bytes, from, to);
@@ -57,31 +69,29 @@ public final class LineParser {
     if (meaning != null) {
       return noMass(kind(meaning), bytes, from, to, nanos, at);
     }
-    why = Misfit.explain(matcher.failedPart(), matcher.failedAt(), format, bytes, from, to);
+    why = Misfit.explain(found.failedPart, found.failedAt, format, bytes, from, to);
     return null;
   }
 
   private @Nullable Reading matched(byte[] bytes, int from, int to, long nanos, Instant at) {
-    Meaning meaning = matcher.meaning();
+    Meaning meaning = Meaning.ofRank(found.meaning);
     if (!meaning.hasMass()) {
       return meaning == Meaning.IGNORE ? null : noMass(kind(meaning), bytes, from, to, nanos, at);
     }
-    MassUnit unit = matcher.unit();
+    MassUnit unit = fields.scales.unit(found.unit);
     if (!expected(unit)) {
       return null;
     }
-    if (!matcher.inRange()) {
+    fields.scales.weigh(found);
+    if (!found.inRange) {
       why = "the number is finer than a nanogram or beyond 9 kg";
       return null;
     }
+    layouts.learn(bytes, from, to, found);
     int span =
-        LineSpan.of(
-            to - from,
-            matcher.numberStart() - from,
-            matcher.numberEnd() - from,
-            matcher.negative());
+        LineSpan.of(to - from, found.numberStart - from, found.numberEnd - from, found.negative);
     return Reading.ofLine(
-        matcher.nanograms(), unit.symbol(), meaning.mark(), bytes, from, span, nanos, at);
+        found.nanograms, unit.symbol(), meaning.mark(), bytes, from, span, nanos, at);
   }
 
   private boolean expected(MassUnit unit) {

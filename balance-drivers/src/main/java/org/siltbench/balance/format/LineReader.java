@@ -35,13 +35,11 @@ public final class LineReader {
     SKIPPING
   }
 
-  private final byte[] terminator;
-  private final long last;
-  private final long otherLast;
-  private final int[] candidates = new int[BLOCK + 1];
-  private byte[] buffer = new byte[BLOCK];
-  private int noted;
-  private int looked;
+  private final int endLength;
+  private final long endWord;
+  private final long endMask;
+  private final EndPlaces places;
+  private byte[] buffer = block();
   private final boolean startsOnLine;
   private State state;
   private int from;
@@ -56,10 +54,11 @@ public final class LineReader {
 
   /** A reader for a stream that is known to begin at the start of a line, or not. */
   public LineReader(Terminator ends, boolean startsOnLine) {
-    this.terminator = ends.bytes();
-    boolean any = terminator.length == 0;
-    this.last = Words.eightTimes(any ? (byte) '\r' : terminator[terminator.length - 1]);
-    this.otherLast = any ? Words.eightTimes((byte) '\n') : last;
+    byte[] terminator = ends.bytes();
+    this.endLength = terminator.length;
+    this.places = new EndPlaces(terminator, BLOCK);
+    this.endWord = Words.of(terminator);
+    this.endMask = Words.mask(terminator.length);
     this.startsOnLine = startsOnLine;
     this.state = startsOnLine ? State.READING : State.UNSYNCED;
   }
@@ -67,7 +66,7 @@ public final class LineReader {
   /** Forgets what is held: the stream begins anew. */
   public void reset() {
     from = filled;
-    looked = noted;
+    places.forget();
     state = startsOnLine ? State.READING : State.UNSYNCED;
   }
 
@@ -79,7 +78,7 @@ public final class LineReader {
     makeRoom(count);
     System.arraycopy(chunk, 0, buffer, filled, count);
     filled += count;
-    look(filled - count);
+    places.look(buffer, filled - count, filled);
   }
 
   /**
@@ -90,56 +89,39 @@ public final class LineReader {
       throw new IllegalStateException("lines are waiting: call next() until it says NOTHING");
     }
     if (filled + count > BLOCK) {
-      byte[] block = new byte[BLOCK];
+      byte[] block = block();
       System.arraycopy(buffer, from, block, 0, filled - from);
       buffer = block;
-      moveCandidates();
+      places.move(from);
       filled -= from;
       from = 0;
     }
   }
 
-  private void moveCandidates() {
-    int kept = 0;
-    for (int i = looked; i < noted; i++) {
-      candidates[kept++] = candidates[i] - from;
-    }
-    looked = 0;
-    noted = kept;
-  }
-
-  /** Notes every place of the new bytes where a line end may have its last byte. */
-  private void look(int begin) {
-    int count = noted;
-    for (int at = begin; at < filled; at += Long.BYTES) {
-      long word = Words.at(buffer, at);
-      long hits = Words.all(word, last) | Words.all(word, otherLast);
-      hits &= Words.mask(filled - at);
-      candidates[count] = at + (Long.numberOfTrailingZeros(hits) >>> 3);
-      count += hits == 0 ? 0 : 1;
-      for (long rest = hits & (hits - 1); rest != 0; rest &= rest - 1) {
-        candidates[count++] = at + (Long.numberOfTrailingZeros(rest) >>> 3);
-      }
-    }
-    noted = count;
+  /** A word can be read at every byte of a line. */
+  private static byte[] block() {
+    return new byte[BLOCK + Long.BYTES];
   }
 
   /** The next line, if it is whole. */
   public Found next() {
-    while (looked < noted) {
-      int at = candidates[looked++];
+    for (int at = places.next(); at != EndPlaces.NONE; at = places.next()) {
       int ends = endLength(at);
       if (ends > 0) {
         start = from;
         end = at + 1 - ends;
         from = at + 1;
-        Found found = found();
+        Found found = isPlainLine() ? Found.LINE : found();
         if (found != Found.NOTHING) {
           return found;
         }
       }
     }
     return noEnd();
+  }
+
+  private boolean isPlainLine() {
+    return state == State.READING && end > start && end - start <= MAX_LINE;
   }
 
   private Found found() {
@@ -149,17 +131,17 @@ public final class LineReader {
       case UNSYNCED -> Found.FIRST_REST;
       case SKIPPING -> Found.NOTHING;
       case READING ->
-          terminator.length == 0 && end == start
+          endLength == 0 && end == start
               ? Found.NOTHING
               : end - start > MAX_LINE ? Found.TOO_LONG : Found.LINE;
     };
   }
 
   private Found noEnd() {
-    if (filled - from <= MAX_LINE + Math.max(0, terminator.length - 1)) {
+    if (filled - from <= MAX_LINE + Math.max(0, endLength - 1)) {
       return Found.NOTHING; // the last bytes may be the front of the line end
     }
-    from = filled - Math.max(0, terminator.length - 1);
+    from = filled - Math.max(0, endLength - 1);
     if (state == State.READING) {
       state = State.SKIPPING;
       return Found.TOO_LONG;
@@ -169,19 +151,12 @@ public final class LineReader {
 
   /** The length of the line end whose last byte is at the given place; 0 if none is there. */
   private int endLength(int at) {
-    if (terminator.length == 0) {
+    if (endLength == 0) {
       return buffer[at] == '\r' || buffer[at] == '\n' ? 1 : 0;
     }
-    int first = at + 1 - terminator.length;
-    if (first < from) {
-      return 0;
-    }
-    for (int i = 0; i < terminator.length; i++) {
-      if (buffer[first + i] != terminator[i]) {
-        return 0;
-      }
-    }
-    return terminator.length;
+    int first = at + 1 - endLength;
+    boolean is = first >= from && (Words.inside(buffer, first) & endMask) == endWord;
+    return is ? endLength : 0;
   }
 
   /** Holds the line last found. */

@@ -19,6 +19,12 @@ public enum Meaning {
 
   private static final Meaning[] BY_RANK = {NOTHING, STABLE, MOVING, UNDER, OVER, FAULT, IGNORE};
 
+  private static final Mark[] MARKS =
+      Arrays.stream(BY_RANK).map(Meaning::mark).toArray(Mark[]::new);
+
+  /** The highest rank of a line that carries a mass. */
+  static final int LAST_WITH_MASS = MOVING.rank;
+
   private final String word;
   private final int rank;
   private final Mark mark;
@@ -42,6 +48,11 @@ public enum Meaning {
     return BY_RANK[rank];
   }
 
+  /** What the meaning of a rank says of a mass. */
+  static Mark markOf(int rank) {
+    return MARKS[rank];
+  }
+
   /** What it says of a mass. */
   Mark mark() {
     return mark;
@@ -49,7 +60,7 @@ public enum Meaning {
 
   /** False if a line that says so carries no mass. */
   boolean hasMass() {
-    return rank < UNDER.rank;
+    return rank <= LAST_WITH_MASS;
   }
 
   static Optional<Meaning> ofWord(String word) {

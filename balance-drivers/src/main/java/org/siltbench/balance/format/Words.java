@@ -14,7 +14,7 @@ final class Words {
   private static final VarHandle LONG =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
-  private static final long SPACES = 0x2020202020202020L;
+  static final long SPACES = 0x2020202020202020L;
   private static final long ZEROS = 0x3030303030303030L;
   private static final long TO_TOP = 0x7676767676767676L;
   private static final long TOPS = 0x8080808080808080L;
@@ -25,7 +25,12 @@ final class Words {
 
   /** The bytes from {@code at} on; those beyond the array are zero. */
   static long at(byte[] bytes, int at) {
-    return at + Long.BYTES <= bytes.length ? (long) LONG.get(bytes, at) : tail(bytes, at);
+    return at + Long.BYTES <= bytes.length ? inside(bytes, at) : tail(bytes, at);
+  }
+
+  /** The same where there are eight bytes. */
+  static long inside(byte[] bytes, int at) {
+    return (long) LONG.get(bytes, at);
   }
 
   private static long tail(byte[] bytes, int at) {
@@ -53,24 +58,48 @@ final class Words {
 
   /** How many digits begin the word. */
   static int digits(long word) {
-    long value = word ^ ZEROS;
+    long value = values(word);
     // a byte that is no digit gets its top bit; what it carries over goes to later bytes only
     return Long.numberOfTrailingZeros(((value + TO_TOP) | value) & TOPS) >>> 3;
   }
 
+  /** How many digits end the word. */
+  static int lastDigits(long word) {
+    long value = values(word);
+    return Long.numberOfLeadingZeros((((value & ~TOPS) + TO_TOP) | value) & TOPS) >>> 3;
+  }
+
+  /** The digits of the word as the numbers they stand for. */
+  static long values(long word) {
+    return word ^ ZEROS;
+  }
+
+  /** Whether all bytes are numbers from 0 to 9. */
+  static boolean areDigits(long values) {
+    return (((values + TO_TOP) | values) & TOPS) == 0;
+  }
+
   /** The number that the first so many bytes of the word write; they are one to eight digits. */
   static long number(long word, int digits) {
-    long pairs = (word ^ ZEROS) << (Long.SIZE - digits * Byte.SIZE);
-    pairs = pairs * 10 + (pairs >>> 8);
+    return number(values(word) << (Long.SIZE - digits * Byte.SIZE));
+  }
+
+  /** The number of eight digits, the first one in the lowest byte. */
+  static long number(long values) {
+    long pairs = values * 10 + (values >>> 8);
     long low = (pairs & PAIRS) * 0x000F424000000064L;
     long high = ((pairs >>> 16) & PAIRS) * 0x0000271000000001L;
     return (low + high) >>> 32;
   }
 
-  /** The top bit of each place where such a byte stands. */
-  static long all(long word, long eightTimes) {
+  static boolean isDigit(byte b) {
+    return b >= '0' && b <= '9';
+  }
+
+  /** The top bit of each place where such a byte stands; above the lowest, of some others too. */
+  static long some(long word, long eightTimes) {
     long other = word ^ eightTimes;
-    return ~(((other & ~TOPS) + ~TOPS) | other | ~TOPS);
+    return (other - ONES) & ~other & TOPS;
   }
 
   /** A byte in all eight places. */

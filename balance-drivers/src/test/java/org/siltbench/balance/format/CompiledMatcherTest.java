@@ -5,17 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.siltbench.balance.Reading;
-import org.siltbench.balance.format.LineFormat.MarkText;
-import org.siltbench.balance.format.LineFormat.NumberShape;
-import org.siltbench.balance.format.LineFormat.Talk;
-import org.siltbench.balance.format.LineFormat.UnitText;
-import org.siltbench.balance.format.LineFormat.Units;
 
 /**
  * The matcher that reads eight bytes at a time against the plain one, byte by byte: the same
@@ -24,11 +17,8 @@ import org.siltbench.balance.format.LineFormat.Units;
  */
 class CompiledMatcherTest {
 
-  private static final String SPICE = "0123456789.,+- \t\tgmkgSD*okERR\u00b5\u00ff\r;x";
-  private static final List<String> MARKS =
-      List.of("S", "D", "", "ok", "..", "ST", "stable at rest", "US", "?", "0");
-
   private SplittableRandom random = new SplittableRandom();
+  private Drawn drawn = new Drawn(random);
   private int read;
 
   @Test
@@ -45,8 +35,9 @@ class CompiledMatcherTest {
 
   private void run(long seed, int formats) {
     random = new SplittableRandom(seed);
+    drawn = new Drawn(random);
     for (int i = 0; i < formats; i++) {
-      LineFormat format = format();
+      LineFormat format = drawn.format();
       if (format != null) {
         lines(format, seed);
       }
@@ -57,16 +48,17 @@ class CompiledMatcherTest {
     LineParser ours = format.parser();
     ReferenceParser plain = new ReferenceParser(format);
     for (int i = 0; i < 60; i++) {
-      String line = random.nextInt(10) == 0 ? noise(random.nextInt(30)) : line(format);
+      String line = random.nextInt(10) == 0 ? drawn.noise(random.nextInt(30)) : drawn.line(format);
       if (random.nextInt(3) > 0) {
-        line = damaged(line);
+        line = drawn.damaged(line);
       }
-      same(ours, plain, line, random.nextInt(3) == 0 ? "" : noise(random.nextInt(12)), seed);
+      String behind = random.nextInt(3) == 0 ? "" : drawn.noise(random.nextInt(12));
+      same(ours, plain, line, behind, seed);
     }
   }
 
   private void same(LineParser ours, ReferenceParser plain, String line, String behind, long seed) {
-    String front = noise(random.nextInt(4));
+    String front = drawn.noise(random.nextInt(4));
     byte[] bytes = (front + line + behind).getBytes(ISO_8859_1);
     int from = front.length();
     int to = from + line.length();
@@ -76,184 +68,5 @@ class CompiledMatcherTest {
     assertEquals(expected, found, () -> what + FormatText.print(ours.format()));
     assertEquals(plain.why(), ours.why(), () -> what + FormatText.print(ours.format()));
     read += found == null ? 0 : 1;
-  }
-
-  /** A format drawn from the grammar; null where the rules of formats refuse it. */
-  private LineFormat format() {
-    List<Part> parts = new ArrayList<>();
-    for (int i = random.nextInt(4); i > 0; i--) {
-      parts.add(any());
-    }
-    if (random.nextInt(4) > 0) {
-      pad(parts);
-      parts.add(new Part.Sign());
-    }
-    pad(parts);
-    parts.add(new Part.Numeral());
-    pad(parts);
-    if (random.nextInt(5) > 0) {
-      parts.add(new Part.UnitField(random.nextInt(4) == 0));
-    }
-    for (int i = random.nextInt(3); i > 0; i--) {
-      parts.add(any());
-    }
-    try {
-      return new LineFormat(
-          "drawn",
-          Terminator.CR_LF,
-          parts,
-          random.nextInt(6) == 0 ? 12 + random.nextInt(10) : 0,
-          shape(),
-          units(),
-          marks(parts),
-          random.nextBoolean() ? List.of() : List.of(new MarkText("ERR", Meaning.FAULT)),
-          Talk.BY_ITSELF);
-    } catch (IllegalArgumentException refused) {
-      return null;
-    }
-  }
-
-  private void pad(List<Part> parts) {
-    switch (random.nextInt(3)) {
-      case 0 -> parts.add(new Part.Blanks());
-      case 1 -> parts.add(new Part.Gap());
-      default -> {
-        // none
-      }
-    }
-  }
-
-  private Part any() {
-    return switch (random.nextInt(9)) {
-      case 0, 1 -> new Part.MarkField();
-      case 2 -> new Part.Text(random.nextBoolean() ? "N" : "weight is now ");
-      case 3 -> new Part.Digits();
-      case 4 -> new Part.Word();
-      case 5 -> new Part.Any(1 + random.nextInt(3));
-      case 6 -> new Part.Check(Part.Sum.values()[random.nextInt(3)], random.nextInt(2));
-      case 7 -> new Part.Blanks();
-      default -> new Part.Gap();
-    };
-  }
-
-  private NumberShape shape() {
-    int least = random.nextInt(10);
-    int most = random.nextBoolean() ? least : least + random.nextInt(10 - least);
-    return new NumberShape(".,?".charAt(random.nextInt(3)), least, most);
-  }
-
-  private Units units() {
-    List<UnitText> texts = new ArrayList<>();
-    for (int i = random.nextInt(3); i > 0; i--) {
-      MassUnit unit = MassUnit.values()[random.nextInt(MassUnit.values().length)];
-      texts.add(new UnitText(random.nextInt(8) == 0 ? "[a long unit]" : unit.symbol(), unit));
-    }
-    MassUnit supplied = random.nextInt(3) == 0 ? MassUnit.MILLIGRAM : null;
-    Meaning missing = random.nextInt(4) == 0 ? Meaning.MOVING : Meaning.NOTHING;
-    return new Units(texts, supplied, missing, random.nextInt(4) == 0);
-  }
-
-  private List<MarkText> marks(List<Part> parts) {
-    List<MarkText> out = new ArrayList<>();
-    int count =
-        parts.stream().anyMatch(Part.MarkField.class::isInstance) ? 1 + random.nextInt(5) : 0;
-    for (int i = 0; i < count; i++) {
-      Meaning meaning = Meaning.values()[random.nextInt(Meaning.values().length)];
-      MarkText drawn = new MarkText(MARKS.get(random.nextInt(MARKS.size())), meaning);
-      if (out.stream().noneMatch(m -> m.text().equals(drawn.text()))) {
-        out.add(drawn);
-      }
-    }
-    return out;
-  }
-
-  /** A line that fits the format, or nearly. */
-  private String line(LineFormat format) {
-    StringBuilder out = new StringBuilder();
-    for (Part part : format.line()) {
-      out.append(text(part, format, out));
-    }
-    return out.toString();
-  }
-
-  private String text(Part part, LineFormat format, CharSequence before) {
-    if (part instanceof Part.Text t) {
-      return t.text();
-    } else if (part instanceof Part.Sign) {
-      return List.of("+", "-", "").get(random.nextInt(3));
-    } else if (part instanceof Part.Numeral) {
-      return number(format.number());
-    } else if (part instanceof Part.UnitField) {
-      List<UnitText> texts = format.units().texts();
-      return texts.isEmpty() ? "" : texts.get(random.nextInt(texts.size())).text();
-    } else if (part instanceof Part.MarkField) {
-      return format.marks().get(random.nextInt(format.marks().size())).text();
-    } else if (part instanceof Part.Check check) {
-      return check(check, before.toString());
-    }
-    return plain(part);
-  }
-
-  private static String check(Part.Check check, String before) {
-    byte[] bytes = before.getBytes(ISO_8859_1);
-    int from = Math.min(check.from(), bytes.length);
-    return String.format("%02X", check.sum().of(bytes, from, bytes.length));
-  }
-
-  private String plain(Part part) {
-    if (part instanceof Part.Blanks || part instanceof Part.Gap) {
-      int least = part instanceof Part.Gap ? 1 : 0;
-      String blanks = " ".repeat(least + random.nextInt(12));
-      return random.nextInt(6) == 0 ? blanks + "\t " : blanks;
-    } else if (part instanceof Part.Digits) {
-      return Integer.toString(random.nextInt(100_000));
-    } else if (part instanceof Part.Word) {
-      return "w" + random.nextInt(100);
-    }
-    return "x".repeat(((Part.Any) part).count());
-  }
-
-  private String number(NumberShape shape) {
-    int decimals = shape.least() + random.nextInt(shape.most() - shape.least() + 1);
-    String whole = digits(1 + random.nextInt(random.nextInt(5) == 0 ? 14 : 5));
-    char point =
-        shape.point() == NumberShape.EITHER ? ".,".charAt(random.nextInt(2)) : shape.point();
-    return decimals == 0 ? whole : whole + point + digits(decimals);
-  }
-
-  private String digits(int count) {
-    StringBuilder out = new StringBuilder();
-    for (int i = 0; i < count; i++) {
-      out.append((char) ('0' + (random.nextInt(4) == 0 ? 0 : random.nextInt(10))));
-    }
-    return out.toString();
-  }
-
-  private String noise(int length) {
-    StringBuilder out = new StringBuilder();
-    for (int i = 0; i < length; i++) {
-      out.append(spice());
-    }
-    return out.toString();
-  }
-
-  private char spice() {
-    return random.nextInt(5) == 0
-        ? (char) random.nextInt(256)
-        : SPICE.charAt(random.nextInt(SPICE.length()));
-  }
-
-  private String damaged(String line) {
-    StringBuilder out = new StringBuilder(line);
-    for (int i = 1 + random.nextInt(2); i > 0 && !out.isEmpty(); i--) {
-      int at = random.nextInt(out.length());
-      switch (random.nextInt(4)) {
-        case 0 -> out.setCharAt(at, spice());
-        case 1 -> out.deleteCharAt(at);
-        case 2 -> out.insert(at, out.charAt(at));
-        default -> out.insert(at, spice());
-      }
-    }
-    return out.toString();
   }
 }

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.ToLongFunction;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.LineSpan;
 import org.siltbench.balance.Reading;
 import org.siltbench.balance.format.FormatText;
@@ -30,29 +30,43 @@ public final class OurWay {
           mark '..': moving
           """);
 
-  private OurWay() {}
+  private final byte[] bytes;
+  private final LineReader reader = new LineReader(FORMAT.ends());
+  private final LineParser parser = FORMAT.parser();
+  private final byte[] chunk = new byte[LineReader.MAX_CHUNK];
+  private int taken;
+
+  private OurWay(Stream stream) {
+    bytes = stream.bytes();
+  }
 
   /** Reads all lines and adds up what they say. */
   public static long sum(Stream stream) {
-    return each(stream, r -> Kept.keep(r, mass(r).nanograms() + r.mark().name().length()));
+    OurWay way = new OurWay(stream);
+    long sum = 0;
+    for (Reading r = way.next(); r != null; r = way.next()) {
+      sum += Kept.keep(r, mass(r).nanograms() + r.mark().name().length());
+    }
+    return sum;
   }
 
   /** The same with the texts asked for. */
   public static long sumWithTexts(Stream stream) {
-    return each(
-        stream, r -> Kept.keep(r, mass(r).nanograms() + r.digits().length() + r.raw().length()));
+    OurWay way = new OurWay(stream);
+    long sum = 0;
+    for (Reading r = way.next(); r != null; r = way.next()) {
+      sum += Kept.keep(r, mass(r).nanograms() + r.digits().length() + r.raw().length());
+    }
+    return sum;
   }
 
   /** All that is said of every line. */
   public static List<List<Object>> told(Stream stream) {
+    OurWay way = new OurWay(stream);
     List<List<Object>> out = new ArrayList<>();
-    long unused =
-        each(
-            stream,
-            r -> {
-              out.add(List.of(mass(r), r.digits(), r.unit(), r.mark(), r.raw()));
-              return 1;
-            });
+    for (Reading r = way.next(); r != null; r = way.next()) {
+      out.add(List.of(mass(r), r.digits(), r.unit(), r.mark(), r.raw()));
+    }
     return out;
   }
 
@@ -60,32 +74,26 @@ public final class OurWay {
     return Objects.requireNonNull(reading.mass(), "every line carries a mass");
   }
 
-  private static long each(Stream stream, ToLongFunction<Reading> use) {
-    LineReader reader = new LineReader(FORMAT.ends());
-    LineParser parser = FORMAT.parser();
-    byte[] bytes = stream.bytes();
-    byte[] chunk = new byte[LineReader.MAX_CHUNK];
-    long sum = 0;
-    for (int from = 0; from < bytes.length; from += chunk.length) {
-      int count = Math.min(chunk.length, bytes.length - from);
-      System.arraycopy(bytes, from, chunk, 0, count);
-      reader.accept(chunk, count);
-      sum += lines(reader, parser, from, use);
+  /** The next line's reading; null at the end. */
+  private @Nullable Reading next() {
+    Found found = reader.next();
+    while (found != Found.LINE) {
+      if (found == Found.NOTHING && !take()) {
+        return null;
+      }
+      found = reader.next();
     }
-    return sum;
+    Reading reading =
+        parser.parse(reader.bytes(), reader.start(), reader.end(), taken, Instant.EPOCH);
+    return Objects.requireNonNull(reading, "every line is read");
   }
 
-  private static long lines(
-      LineReader reader, LineParser parser, long nanos, ToLongFunction<Reading> use) {
-    long sum = 0;
-    for (Found found = reader.next(); found != Found.NOTHING; found = reader.next()) {
-      if (found == Found.LINE) {
-        Reading reading =
-            parser.parse(reader.bytes(), reader.start(), reader.end(), nanos, Instant.EPOCH);
-        sum += use.applyAsLong(Objects.requireNonNull(reading, "every line is read"));
-      }
-    }
-    return sum;
+  private boolean take() {
+    int count = Math.min(chunk.length, bytes.length - taken);
+    System.arraycopy(bytes, taken, chunk, 0, count);
+    reader.accept(chunk, count);
+    taken += count;
+    return count > 0;
   }
 
   /** Only makes readings of the same size: what cannot be saved. */

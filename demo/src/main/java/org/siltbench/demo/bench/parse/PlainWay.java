@@ -6,9 +6,9 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToLongFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Reading;
 import org.siltbench.calc.quantity.Mass;
 
@@ -28,39 +28,53 @@ public final class PlainWay {
       long nanos,
       Instant at) {}
 
-  private PlainWay() {}
+  private final byte[] bytes;
+  private int start;
+
+  private PlainWay(Stream stream) {
+    bytes = stream.bytes();
+    start = end(0) + 2; // what comes before the first line end is no line
+  }
 
   /** Reads all lines and adds up what they say, so that nothing can be left out. */
   public static long sum(Stream stream) {
-    return each(stream, r -> Kept.keep(r, r.mass().nanograms() + r.mark().name().length()));
+    PlainWay way = new PlainWay(stream);
+    long sum = 0;
+    for (Read r = way.next(); r != null; r = way.next()) {
+      sum += Kept.keep(r, r.mass().nanograms() + r.mark().name().length());
+    }
+    return sum;
   }
 
   /** All that is said of every line. */
   public static List<List<Object>> told(Stream stream) {
+    PlainWay way = new PlainWay(stream);
     List<List<Object>> out = new ArrayList<>();
-    long unused =
-        each(
-            stream,
-            r -> {
-              out.add(List.of(r.mass(), r.digits(), r.unit(), r.mark(), r.raw()));
-              return 1;
-            });
+    for (Read r = way.next(); r != null; r = way.next()) {
+      out.add(List.of(r.mass(), r.digits(), r.unit(), r.mark(), r.raw()));
+    }
     return out;
   }
 
-  private static long each(Stream stream, ToLongFunction<Read> use) {
-    byte[] bytes = stream.bytes();
-    long sum = 0;
-    int start = -1;
-    for (int i = 1; i < bytes.length; i++) {
-      if (bytes[i] == '\n' && bytes[i - 1] == '\r') {
-        if (start >= 0) {
-          sum += use.applyAsLong(read(new String(bytes, start, i - 1 - start, ISO_8859_1), i));
-        }
-        start = i + 1;
+  /** The next line's reading; null at the end. */
+  private @Nullable Read next() {
+    int end = end(start);
+    if (end < 0) {
+      return null;
+    }
+    String line = new String(bytes, start, end - start, ISO_8859_1);
+    start = end + 2;
+    return read(line, start);
+  }
+
+  /** Where the next line ends; -1 if it does not. */
+  private int end(int from) {
+    for (int i = from; i + 1 < bytes.length; i++) {
+      if (bytes[i] == '\r' && bytes[i + 1] == '\n') {
+        return i;
       }
     }
-    return sum;
+    return -1;
   }
 
   private static Read read(String line, long nanos) {

@@ -1,0 +1,84 @@
+package org.siltbench.balance.format;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.siltbench.balance.Reading;
+
+/**
+ * Whatever a layout reads, the plain matcher reads the same: for formats drawn at random, with
+ * lines as long as the one that the layout was drawn up from and much like it.
+ */
+class LayoutTest {
+
+  private int layouts;
+  private int lines;
+
+  @Test
+  void aLayoutReadsNothingThatThePlainMatcherReadsOtherwise() {
+    run(new SplittableRandom().nextLong(), 3000);
+    assertTrue(layouts > 300, () -> "only " + layouts + " layouts");
+    assertTrue(lines > 8000, () -> "only " + lines + " lines were read by a layout");
+  }
+
+  @Test
+  @Tag("long")
+  void aLongRunOfLayouts() {
+    run(new SplittableRandom().nextLong(), 60_000);
+  }
+
+  private void run(long seed, int formats) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Drawn drawn = new Drawn(random);
+    for (int i = 0; i < formats; i++) {
+      LineFormat format = drawn.format();
+      if (format != null) {
+        learn(format, drawn, seed);
+      }
+    }
+  }
+
+  private void learn(LineFormat format, Drawn drawn, long seed) {
+    Fields fields = new Fields(format);
+    Walk walk = new Walk(fields);
+    Match found = new Match(fields.steps.length);
+    for (int i = 0; i < 4; i++) {
+      String line = drawn.line(format);
+      byte[] bytes = bytes(line);
+      if (walk.match(bytes, 1, 1 + line.length(), found)) {
+        fields.scales.weigh(found);
+        Layout layout = new Columns(fields, walk).of(bytes, 1, 1 + line.length(), found);
+        if (layout != null) {
+          layouts++;
+          compare(layout, format, line, drawn, seed);
+        }
+      }
+    }
+  }
+
+  private static byte[] bytes(String line) {
+    return ("," + line + "12345.67").getBytes(ISO_8859_1);
+  }
+
+  private void compare(Layout layout, LineFormat format, String first, Drawn drawn, long seed) {
+    String line = first;
+    for (int i = 0; i < 60; i++) {
+      byte[] bytes = bytes(line);
+      Reading read = layout.read(bytes, 1, 1 + line.length(), 7, Instant.EPOCH);
+      if (read != null) {
+        lines++;
+        String what =
+            "seed " + seed + ", line \"" + Visible.show(line) + "\" as \"" + first + "\"\n";
+        Reading plain =
+            new ReferenceParser(format).parse(bytes, 1, 1 + line.length(), 7, Instant.EPOCH);
+        assertEquals(plain, read, () -> what + FormatText.print(format));
+      }
+      line = drawn.changed(i % 3 == 0 || read == null ? first : line);
+    }
+  }
+}
