@@ -21,6 +21,9 @@ final class Fits {
   /** Standard deviation of single readings. */
   final double[] noise = new double[kinds];
 
+  /** Variance of a block. */
+  final double[] blockVariance = new double[kinds];
+
   /** Standard error of a drift over 15 s by ordinary least squares. */
   final double[] driftError = new double[kinds];
 
@@ -46,8 +49,13 @@ final class Fits {
   double dof;
 
   private final Projection projection = new Projection();
-  private double perBlock;
-  private double floor;
+
+  /** Readings in a block, as a rule. */
+  double perBlock;
+
+  /** The least variance of a block: what rounding makes. */
+  double floor;
+
   private double bend;
   private double mostNoise;
 
@@ -103,8 +111,7 @@ final class Fits {
     projection.take(f, settling.size(), floor, dof);
     double before = idle.squares(k);
     double rss = before + projection.squares();
-    double fixed =
-        Math.log(f.kind.prior()) - 0.5 * (f.logs + idle.logs(k) + projection.logDeterminant());
+    double fixed = fixed(k, f, projection, idle);
     level[k] = bank.anchor() + projection.level();
     logRest[k] = fixed + log(f.kind, rss);
     double least = rss;
@@ -124,8 +131,13 @@ final class Fits {
     strange[k] = strange(f.kind, least - before, noise[k], idle, k);
   }
 
+  /** What every fit under a kind of noise shares: its prior and the determinants. */
+  double fixed(int k, KindFilter f, Projection p, Idle idle) {
+    return Math.log(f.kind.prior()) - 0.5 * (f.logs + idle.logs(k) + p.logDeterminant());
+  }
+
   /** Likelihood with the variance at its best value, not below what rounding makes. */
-  private double log(Kind kind, double squares) {
+  double log(Kind kind, double squares) {
     double v = Math.max(squares / dof, floor);
     return -0.5 * dof * Math.log(v) - squares / (2 * v) + kind.logWeak(v);
   }
@@ -143,6 +155,7 @@ final class Fits {
   /** From the variance of a block, left in {@code noise}, to what follows from it. */
   private void noise(int k, double driftVariance) {
     double block = noise[k];
+    blockVariance[k] = block;
     double seen = Math.sqrt(Math.max(0.01, bank.within() + block - 1.0 / 12));
     noise[k] = Math.min(mostNoise, seen);
     double rounding = Math.exp(-4 * Math.PI * Math.PI * noise[k] * noise[k]) / 6;

@@ -2,6 +2,8 @@ package org.siltbench.balance.stable;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Weighs the ways a display may still be moving against rest, under every kind of noise, and says
@@ -20,6 +22,7 @@ final class Judge {
 
   private final Idle idle;
   private final Fits wide = new Fits(Shape.ALL);
+  private final Masks masks;
   private final int kinds = Kind.ALL.size();
   private final int line = Shape.ALL.size() - 1;
   private final double[] driftVariance = new double[kinds];
@@ -29,9 +32,11 @@ final class Judge {
   private boolean focused;
   private double spacing;
   private double top;
+  private @Nullable Odds latest;
 
   Judge(Idle idle) {
     this.idle = idle;
+    masks = new Masks(idle, wide);
   }
 
   void clear() {
@@ -154,7 +159,13 @@ final class Judge {
         add(odds, means, k);
       }
     }
+    latest = odds;
     return means.opinion(odds, begin, recorded);
+  }
+
+  /** Probability that the value judged last is wrong behind a mask; for the same watch. */
+  double masked(Blocks blocks, int from, Settling settling) {
+    return masks.wrong(blocks, from, settling, weight, Objects.requireNonNull(latest));
   }
 
   private void add(Odds odds, Means means, int k) {

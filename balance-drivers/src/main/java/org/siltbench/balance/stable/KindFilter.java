@@ -34,9 +34,21 @@ final class KindFilter {
 
   final double[] squares;
 
+  /** Products of each shape with its partner, where it has one. */
+  final double[] paired;
+
+  private final int[] partner;
+
   KindFilter(Kind kind, int shapes) {
+    this(kind, shapes, new int[0]);
+  }
+
+  /** A filter that also keeps the product of each of the first shapes with its partner. */
+  KindFilter(Kind kind, int shapes, int[] partner) {
     this.kind = kind;
     this.shapes = shapes;
+    this.partner = partner;
+    paired = new double[partner.length];
     first = new double[shapes + FIXED];
     second = new double[shapes + FIXED];
     white = new double[shapes + FIXED];
@@ -49,6 +61,7 @@ final class KindFilter {
     Arrays.fill(first, 0);
     Arrays.fill(second, 0);
     Arrays.fill(squares, 0);
+    Arrays.fill(paired, 0);
     for (int i = 0; i < FIXED; i++) {
       Arrays.fill(fixed[i], 0);
       Arrays.fill(mixed[i], 0);
@@ -132,6 +145,9 @@ final class KindFilter {
     }
     for (int s = 0; s < shapes; s++) {
       squares[s] += white[s + FIXED] * white[s + FIXED];
+    }
+    for (int s = 0; s < partner.length; s++) {
+      paired[s] += white[s + FIXED] * white[partner[s] + FIXED];
     }
   }
 }

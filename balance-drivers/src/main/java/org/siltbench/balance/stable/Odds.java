@@ -13,15 +13,23 @@ final class Odds {
   private static final double LATEST_S = 120;
   private static final double WATCH_S = 15;
   private static final double NOTHING = -17;
-  private static final double LOG_RANGE = 3.8;
+
+  /** The logarithm of the largest error over the smallest. */
+  static final double LOG_RANGE = 3.8;
+
   private static final double MOISTURE = 0.33;
   private static final double LINE_SHARE = 0.25;
   private static final double CREEPING = 0.33;
   private static final double USUAL_CREEP = 0.9;
-  private static final double BENIGN = 0.01;
-  private static final double[] BENIGN_PART = {0.3, 0.5};
-  private static final double[] BENIGN_WIDTH = {0.74, 0.36};
+  private static final double BENIGN = 0.1;
+  private static final double BENIGN_LEAST = 0.25;
+  private static final int BENIGN_STEPS = 5;
   private static final double SURE = 9;
+  private static final double MARGIN = 0.96;
+  private static final double SMALLEST = 2;
+
+  /** Variance that a wandering zero gains in a second, divisions squared. */
+  private static final double WANDER = 1.4e-4;
 
   private final Frame frame;
   private final double recorded;
@@ -73,7 +81,7 @@ final class Odds {
     tolerance();
     double w = Math.exp(f.logRest[k] - top);
     double off = recorded - f.level[k];
-    double se = Math.sqrt(f.levelVariance[k]);
+    double se = Math.sqrt(f.levelVariance[k] + wandered());
     double p = w * (above((tolerance - off) / se) + above((tolerance + off) / se));
     total += w;
     bad += p;
@@ -82,7 +90,12 @@ final class Odds {
 
   private void tolerance() {
     double times = Kind.ALL.get(k).wanders() ? STATISTICAL_SLOW : STATISTICAL;
-    tolerance = Math.max(frame.tolerance(), Math.max(1, times * f.noise[k]));
+    tolerance = Math.max(MARGIN * frame.tolerance(), Math.max(1, times * f.noise[k]));
+  }
+
+  /** What the zero may have wandered since the load came, divisions squared. */
+  double wandered() {
+    return WANDER * f.bank.now();
   }
 
   void shape(Fits fits, int kind, int index) {
@@ -105,20 +118,45 @@ final class Odds {
     }
   }
 
+  double tolerance(int kind) {
+    k = kind;
+    tolerance();
+    return tolerance;
+  }
+
   /** The least drift over 15 s that a watch can tell from none. */
+  double detectable(int kind) {
+    k = kind;
+    return detectable();
+  }
+
+  /** The least error of an exponential that is waited for. */
+  double limit(Shape.Decay decay, double detectable) {
+    double drift = decay.growth(WATCH_S);
+    double later = 1 + decay.growth(Math.max(0, LATEST_S - f.bank.now()));
+    boolean hidden = tolerance * drift < detectable;
+    return hidden ? Math.max(tolerance, detectable / drift * later) : tolerance;
+  }
+
+  double recorded() {
+    return recorded;
+  }
+
+  double top() {
+    return top;
+  }
+
   private double detectable() {
     boolean swings = Kind.ALL.get(k).hertz() > 0;
     return (swings ? DETECTABLE_SWINGING : DETECTABLE) * f.driftError[k];
   }
 
   private void decay(Shape.Decay decay) {
-    double drift = decay.growth(WATCH_S);
-    double limit = tolerance;
-    if (tolerance * drift < detectable()) {
-      double later = 1 + decay.growth(Math.max(0, LATEST_S - f.bank.now()));
-      limit = Math.max(tolerance, detectable() / drift * later);
-    }
-    Course course = new Course(f.now[s], 0, limit, Double.POSITIVE_INFINITY);
+    double limit = limit(decay, detectable());
+    double before = 1 + decay.growth(f.bank.now());
+    Course course =
+        new Course(
+            f.now[s], 0, limit, Double.POSITIVE_INFINITY, SMALLEST / before, tolerance / before);
     weigh(course, decay.sinking(), decay.rising());
   }
 
@@ -127,7 +165,9 @@ final class Odds {
       double[] outs = frame.outs(f.bank.now());
       for (double out : outs) {
         double dry = decay.at(out, f.bank.begin());
-        moisture(f.now[s] - dry, -dry, out, decay.moist() / outs.length);
+        double later = decay.at(LATEST_S, f.bank.begin()) - dry;
+        double part = f.now[s] - dry;
+        moisture(part, -dry, out, part / later, decay.moist() / outs.length);
       }
     }
   }
@@ -135,14 +175,16 @@ final class Odds {
   private void line() {
     double[] outs = frame.outs(f.bank.now());
     for (double out : outs) {
-      moisture(f.bank.now() - out, f.bank.begin() - out, out, LINE_SHARE / outs.length);
+      double part = f.bank.now() - out;
+      moisture(part, f.bank.begin() - out, out, part / (LATEST_S - out), LINE_SHARE / outs.length);
     }
   }
 
-  private void moisture(double part, double shift, double out, double share) {
+  private void moisture(double part, double shift, double out, double ofLatest, double share) {
     double span = f.bank.now() - out;
     double limit = Math.max(tolerance, detectable() / WATCH_S * span);
-    Course course = new Course(part, shift, limit, frame.mostUptake(span));
+    double harmless = tolerance * Math.min(1, ofLatest);
+    Course course = new Course(part, shift, limit, frame.mostUptake(span), 0, harmless);
     uptake += weigh(course, MOISTURE * share, 0);
   }
 
@@ -168,8 +210,11 @@ final class Odds {
    * @param shift what must be added to the shape so that it is zero at the truth
    * @param limit errors below this are not waited for
    * @param most errors above this do not happen
+   * @param least errors below this do not happen either
+   * @param harmless errors up to this were never wrong where they could not be told
    */
-  private record Course(double part, double shift, double limit, double most) {}
+  private record Course(
+      double part, double shift, double limit, double most, double least, double harmless) {}
 
   /** Adds one course with its prior weights for errors above and below the truth. */
   private double weigh(Course c, double above, double below) {
@@ -177,7 +222,7 @@ final class Odds {
     double variance = f.leftVariance[k][s];
     double m = f.meanShape[k][s] + c.shift;
     double off = recorded - f.level[k] + a * m;
-    double se = Math.sqrt(f.levelVariance[k] + m * m * variance);
+    double se = Math.sqrt(f.levelVariance[k] + m * m * variance + wandered());
     double seNow = Math.sqrt(variance) * Math.abs(c.part);
     double seen = a * c.part;
     double size = Math.abs(seen);
@@ -190,7 +235,7 @@ final class Odds {
     bad += p * likelihood * Math.min(1, width / Math.max(c.limit, 0.7 * size));
     if (c.limit > tolerance) {
       p = beyond(off, se, tolerance, c.most, above, below);
-      bad += BENIGN * likelihood * benign(seen, seNow, m / c.part, above, below);
+      bad += BENIGN * likelihood * benign(c, seen, seNow, m / c.part, above, below);
     }
     doubt += p * likelihood * Math.min(1, width / Math.max(tolerance, 0.7 * size));
     return w;
@@ -209,15 +254,20 @@ final class Odds {
    * An error that no watch can tell and that lies within the tolerance does no harm by itself, but
    * may carry a mean over it that noise has shifted.
    */
-  private double benign(double seen, double seNow, double lag, double above, double below) {
-    double se = Math.sqrt(f.levelVariance[k]);
+  private double benign(
+      Course c, double seen, double seNow, double lag, double above, double below) {
+    double se = Math.sqrt(f.levelVariance[k] + wandered());
+    double least = Math.max(c.least, BENIGN_LEAST * tolerance);
+    double step = Math.log(c.harmless / least) / BENIGN_STEPS;
     double sum = 0;
-    for (int i = 0; (1 - BENIGN_PART[1]) * tolerance < SURE * se && i < 2; i++) {
-      double e = BENIGN_PART[i] * tolerance;
-      sum += BENIGN_WIDTH[i] * (above * shifted(e, seen, seNow, lag, se));
-      sum += BENIGN_WIDTH[i] * (below * shifted(-e, seen, seNow, lag, se));
+    for (int i = 0; step > 0 && i < BENIGN_STEPS; i++) {
+      double e = least * Math.exp((i + 0.5) * step);
+      if (tolerance - e - 0.5 < SURE * se) {
+        sum += above * shifted(e, seen, seNow, lag, se);
+        sum += below * shifted(-e, seen, seNow, lag, se);
+      }
     }
-    return sum / LOG_RANGE;
+    return sum * Math.max(0, step) / LOG_RANGE;
   }
 
   private double shifted(double e, double seen, double seNow, double lag, double se) {

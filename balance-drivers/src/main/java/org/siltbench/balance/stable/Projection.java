@@ -22,6 +22,12 @@ final class Projection {
   private double shapeOnes;
   private double shapeValue;
   private double shapeSquares;
+  private double shapeTail;
+  private double shapeSecond;
+  private double maskOnes;
+  private double maskValue;
+  private double maskSquares;
+  private double maskShape;
 
   /** Takes the sums of one filter; a tail of at most {@code size} divisions may be in them. */
   void take(KindFilter f, double size, double floor, double dof) {
@@ -44,16 +50,70 @@ final class Projection {
 
   /** Fits one shape beside the level. */
   void shape(KindFilter f, int s) {
+    shapeTail = f.mixed[2][s];
+    shapeSecond = f.mixed[3][s] - shapeTail * mix;
+    shapeOnes = f.mixed[0][s] - onesTail * shapeTail - onesSecond * shapeSecond;
+    shapeValue =
+        f.mixed[1][s] - valueTail * shapeTail - valueSecond * shapeSecond - shapeOnes * level;
+    double rest =
+        f.squares[s]
+            - shapeTail * shapeTail / tail
+            - shapeSecond * shapeSecond / second
+            - shapeOnes * shapeOnes / ones;
+    shapeSquares = Math.max(rest, SMALLEST * f.squares[s]);
+  }
+
+  /** Fits one more, a mask, beside the shape fitted last, which is its partner. */
+  void mask(KindFilter f, int s) {
     double byTail = f.mixed[2][s];
     double bySecond = f.mixed[3][s] - byTail * mix;
-    shapeOnes = f.mixed[0][s] - onesTail * byTail - onesSecond * bySecond;
-    shapeValue = f.mixed[1][s] - valueTail * byTail - valueSecond * bySecond - shapeOnes * level;
+    maskOnes = f.mixed[0][s] - onesTail * byTail - onesSecond * bySecond;
+    double both =
+        f.paired[s]
+            - byTail * shapeTail / tail
+            - bySecond * shapeSecond / second
+            - maskOnes * shapeOnes / ones;
+    maskShape = both / shapeSquares;
+    double value = f.mixed[1][s] - valueTail * byTail - valueSecond * bySecond - maskOnes * level;
+    maskValue = value - maskShape * shapeValue;
     double rest =
         f.squares[s]
             - byTail * byTail / tail
             - bySecond * bySecond / second
-            - shapeOnes * shapeOnes / ones;
-    shapeSquares = Math.max(rest, SMALLEST * f.squares[s]);
+            - maskOnes * maskOnes / ones
+            - maskShape * both;
+    maskSquares = Math.max(rest, SMALLEST * f.squares[s]);
+  }
+
+  double maskCoefficient() {
+    return maskValue / maskSquares;
+  }
+
+  /** Information about the coefficient of the mask. */
+  double maskInformation() {
+    return maskSquares;
+  }
+
+  /** What shape and mask take off the sum of squares. */
+  double explainedByBoth() {
+    return explained() + maskValue * maskValue / maskSquares;
+  }
+
+  /** Coefficient of the shape beside the mask. */
+  double coefficientBeside() {
+    return coefficient() - maskShape * maskCoefficient();
+  }
+
+  /** The level that shape and mask lead to. */
+  double levelBeside() {
+    return level - coefficientBeside() * meanShape() - maskCoefficient() * maskOnes / ones;
+  }
+
+  /** Its variance, for noise of unit variance. */
+  double levelVarianceBeside() {
+    double m = meanShape();
+    double rest = maskOnes / ones - maskShape * m;
+    return 1 / ones + m * m / shapeSquares + rest * rest / maskSquares;
   }
 
   /** Information about the level. */

@@ -21,8 +21,9 @@ public final class StabilityDetector {
   private static final double ACCEPTED = 5e-6;
   private static final double LONGEST_WATCH_S = 90;
   private static final double SHORTENED_S = 10;
+  private static final double MASKED = 1e-5;
   private static final double DOUBTED = 0.2;
-  private static final double CONTRADICTED = 0.02;
+  private static final double CONTRADICTED = 0.002;
   private static final double CONTRADICTING_DOUBT = 0.5;
   private static final double MOST_NOISE = 50;
   private static final double PATIENT_S = 9;
@@ -160,7 +161,8 @@ public final class StabilityDetector {
       return glimpse();
     }
     moving = null;
-    Verdict stable = rests(opinion) && confirmed(from, opinion) ? stable(opinion, gain) : null;
+    boolean sure = rests(opinion) && confirmed(from, opinion) && unmasked(from, settling);
+    Verdict stable = sure ? stable(opinion, gain) : null;
     return stable == null ? glimpse() : stable;
   }
 
@@ -189,6 +191,11 @@ public final class StabilityDetector {
     second.clear();
     Opinion newer = second.judge(blocks, half, Settling.NONE, frame(), opinion.recorded());
     return newer.wrong() < CONTRADICTED && newer.doubtful() < CONTRADICTING_DOUBT;
+  }
+
+  /** Nor must a jump, or a slow settling, hide a drift from both. */
+  private boolean unmasked(int from, Settling settling) {
+    return judge.masked(blocks, from, settling) < MASKED;
   }
 
   /** Blocks until it is worth looking again: the farther from acceptable, the more. */

@@ -17,7 +17,7 @@ class HandsFreePanTest {
 
   @Test
   void aFilterIsAcceptedOnceBetweenTwoSightsOfTheEmptyPan() {
-    pan.show(3, 0).put(30, 0, 112.34).put(6, 112.34, 0).put(30, 0, 98.76).put(6, 98.76, 0);
+    pan.show(3, 0).put(40, 0, 112.34).put(6, 112.34, 0).put(40, 0, 98.76).put(6, 98.76, 0);
     var accepted = pan.all(PanEvent.Accepted.class);
     assertEquals(2, accepted.size(), pan::said);
     assertEquals(112.34, accepted.get(0).stable().mass().milligrams(), 0.011);
@@ -30,7 +30,7 @@ class HandsFreePanTest {
   void theTailOfTheLoadBeforeIsNotTakenForTheZero() {
     for (int i = 0; i < 20; i++) {
       Pan quick = new Pan(FILTERS, 100 + i);
-      quick.show(3, 0).put(30, 0, 112.34).put(6, 112.34, 0).put(30, 0, 98.76);
+      quick.show(3, 0).put(40, 0, 112.34).put(6, 112.34, 0).put(40, 0, 98.76);
       var accepted = quick.all(PanEvent.Accepted.class);
       assertEquals(2, accepted.size(), quick::said);
       assertEquals(98.76, accepted.get(1).net().milligrams(), 0.021);
@@ -50,7 +50,7 @@ class HandsFreePanTest {
 
   @Test
   void aProvisionalValueComesBeforeTheRecordedOne() {
-    pan.show(3, 0).put(30, 0, 112.34);
+    pan.show(3, 0).put(40, 0, 112.34);
     int provisional = indexOf(PanEvent.Provisional.class);
     int accepted = indexOf(PanEvent.Accepted.class);
     assertTrue(provisional >= 0 && provisional < accepted, pan::said);
@@ -58,7 +58,7 @@ class HandsFreePanTest {
 
   @Test
   void theRecordedMassIsADisplayedValueWithItsDigits() {
-    pan.show(3, 0).put(30, 0, 112.344);
+    pan.show(3, 0).put(40, 0, 112.344);
     var stable = pan.all(PanEvent.Accepted.class).get(0).stable();
     assertTrue(stable.evidence().stream().anyMatch(r -> r.digits().equals(stable.digits())));
     assertEquals(Mass.ofGrams(stable.digits()), stable.mass());
@@ -78,7 +78,7 @@ class HandsFreePanTest {
 
   @Test
   void aSecondFilterLaidOnTopAfterTheRecordIsNotWeighed() {
-    pan.show(3, 0).put(30, 0, 70.00).put(40, 70.00, 140.00);
+    pan.show(3, 0).put(40, 0, 70.00).put(40, 70.00, 140.00);
     assertEquals(1, pan.count(PanEvent.Accepted.class));
     assertEquals(70.00, pan.all(PanEvent.Accepted.class).get(0).net().milligrams(), 0.02);
   }
@@ -88,7 +88,7 @@ class HandsFreePanTest {
     pan.show(3, 0).show(0.8, 400).show(0.5, -200).put(5, -200, 0);
     assertEquals(0, pan.count(PanEvent.Accepted.class));
     assertEquals(0, pan.count(PanEvent.Refused.class));
-    pan.put(30, 0, 112.34);
+    pan.put(40, 0, 112.34);
     assertEquals(1, pan.count(PanEvent.Accepted.class));
   }
 
@@ -101,7 +101,7 @@ class HandsFreePanTest {
 
   @Test
   void aLoadThatLiesThereAtTheStartIsNotTakenForAnEmptyPan() {
-    pan.put(30, 0, 112.34);
+    pan.put(40, 0, 112.34);
     assertEquals(0, pan.count(PanEvent.Accepted.class));
     assertEquals(1, pan.count(PanEvent.Rezero.class));
     assertEquals(0, pan.count(PanEvent.Ready.class));
@@ -109,7 +109,7 @@ class HandsFreePanTest {
 
   @Test
   void aSmallZeroIsLoggedAndCorrected() {
-    pan.show(5, 0.2).put(30, 0.2, 112.54);
+    pan.show(5, 0.2).put(40, 0.2, 112.54);
     var accepted = pan.all(PanEvent.Accepted.class).get(0);
     assertEquals(0.2, accepted.zeroCorrection().milligrams(), 0.011);
     assertEquals(112.34, accepted.net().milligrams(), 0.021);
@@ -120,13 +120,13 @@ class HandsFreePanTest {
   void aZeroThatDriftsTooFarAsksForRezeroAndWeighsNothingUntilThen() {
     pan.show(5, 0).play(60, t -> 0.02 * t).show(10, 1.2);
     assertEquals(1, pan.count(PanEvent.Rezero.class), pan::said);
-    pan.show(5, 0).put(30, 0, 112.34);
+    pan.show(5, 0).put(40, 0, 112.34);
     assertEquals(1, pan.count(PanEvent.Accepted.class));
   }
 
   @Test
   void aLostLinkWithdrawsTheProvisionalValueAndSettlesAnew() {
-    pan.show(3, 0).put(4, 0, 112.34).linkLost().pause(2).show(30, 112.34);
+    pan.show(3, 0).put(4, 0, 112.34).linkLost().pause(2).show(60, 112.34);
     assertTrue(pan.all(PanEvent.Withdrawn.class).get(0).why().contains("link"), pan::said);
     var accepted = pan.all(PanEvent.Accepted.class);
     assertEquals(1, accepted.size());
@@ -135,7 +135,7 @@ class HandsFreePanTest {
 
   @Test
   void aLinkLostAfterTheRecordDoesNotRecordTheSameFilterAgain() {
-    pan.show(3, 0).put(30, 0, 112.34).linkLost().pause(5).show(30, 112.34);
+    pan.show(3, 0).put(40, 0, 112.34).linkLost().pause(5).show(40, 112.34);
     assertEquals(1, pan.count(PanEvent.Accepted.class));
   }
 
@@ -145,7 +145,7 @@ class HandsFreePanTest {
     for (int i = 0; i < 5; i++) {
       pan.kind(Reading.Kind.OVER);
     }
-    pan.show(30, 112.34);
+    pan.show(40, 112.34);
     assertEquals(1, pan.count(PanEvent.OutOfRange.class));
     assertEquals(1, pan.count(PanEvent.Accepted.class));
   }
@@ -168,7 +168,7 @@ class HandsFreePanTest {
   @Test
   void aDishThatStaysIsTheLevelUnderTheFilter() {
     Pan dished = new Pan(FILTERS.withDish(PanSettings.Dish.STAYS), 2);
-    dished.show(4, 5_432.10).put(30, 5_432.10, 5_544.44).put(6, 5_544.44, 5_432.12);
+    dished.show(4, 5_432.10).put(40, 5_432.10, 5_544.44).put(6, 5_544.44, 5_432.12);
     var accepted = dished.all(PanEvent.Accepted.class);
     assertEquals(1, accepted.size(), dished::said);
     assertEquals(112.34, accepted.get(0).net().milligrams(), 0.03);
@@ -178,7 +178,7 @@ class HandsFreePanTest {
   @Test
   void aDishOfItsOwnIsWeighedFirst() {
     Pan dished = new Pan(FILTERS.withDish(PanSettings.Dish.EACH), 3);
-    dished.show(3, 0).put(30, 0, 1_500.00).put(30, 1_500.00, 1_612.34).put(3, 1_612.34, 0);
+    dished.show(3, 0).put(40, 0, 1_500.00).put(40, 1_500.00, 1_612.34).put(3, 1_612.34, 0);
     assertEquals(1, dished.count(PanEvent.DishWeighed.class), dished::said);
     var accepted = dished.all(PanEvent.Accepted.class);
     assertEquals(1, accepted.size());
@@ -188,7 +188,7 @@ class HandsFreePanTest {
   @Test
   void aDishTakenOffAgainMakesNoMass() {
     Pan dished = new Pan(FILTERS.withDish(PanSettings.Dish.EACH), 4);
-    dished.show(3, 0).put(30, 0, 1_500.00).put(10, 1_500.00, 0);
+    dished.show(3, 0).put(40, 0, 1_500.00).put(10, 1_500.00, 0);
     assertEquals(0, dished.count(PanEvent.Accepted.class));
     assertEquals(1, dished.count(PanEvent.Unloaded.class));
   }
