@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.lang.reflect.RecordComponent;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -13,13 +14,13 @@ import java.util.Map;
 final class Report {
 
   private final Run run;
-  private final long seed;
+  private final List<Long> seeds;
   private final long n;
   private final double seconds;
 
-  Report(Run run, long seed, long n, double seconds) {
+  Report(Run run, List<Long> seeds, long n, double seconds) {
     this.run = run;
-    this.seed = seed;
+    this.seeds = seeds;
     this.n = n;
     this.seconds = seconds;
   }
@@ -50,14 +51,18 @@ final class Report {
 
   private void head(JsonGenerator json) throws IOException {
     json.writeStringField("measure", "stability");
-    json.writeNumberField("seed", seed);
-    json.writeNumberField("placements", n);
+    json.writeArrayFieldStart("seeds");
+    for (long seed : seeds) {
+      json.writeNumber(seed);
+    }
+    json.writeEndArray();
+    json.writeNumberField("placements", n * seeds.size());
     json.writeNumberField("seconds", Math.round(seconds * 10) / 10.0);
     json.writeStringField("java", System.getProperty("java.vm.version", "unknown"));
     json.writeStringField("all", "placements at 5 readings a second and faster");
     json.writeArrayFieldStart("wrong_placements");
-    for (long i : run.wrong()) {
-      json.writeNumber(i);
+    for (String placement : run.wrong()) {
+      json.writeString(placement);
     }
     json.writeEndArray();
   }

@@ -14,7 +14,7 @@ final class Run {
   private final long seed;
   private final List<Watcher> watchers = new ArrayList<>();
   private final Map<String, Map<String, Tally>> tallies = new TreeMap<>();
-  private final List<Long> wrong = new ArrayList<>();
+  private final List<String> wrong = new ArrayList<>();
 
   Run(long seed) {
     this.seed = seed;
@@ -32,7 +32,7 @@ final class Run {
         boolean ours = watcher == watchers.get(0);
         boolean bad = outcome.isRecorded() && stream.wrong(outcome.recorded());
         if (ours && bad && !stream.undetectable() && wrong.size() < MOST_LISTED) {
-          wrong.add(i);
+          wrong.add(seed + "/" + i);
         }
       }
     }
@@ -74,8 +74,8 @@ final class Run {
     return tallies;
   }
 
-  /** Numbers of the detectable placements that our detector got wrong. */
-  List<Long> wrong() {
+  /** The detectable placements that our detector got wrong: seed and number. */
+  List<String> wrong() {
     return wrong;
   }
 }

@@ -12,16 +12,30 @@ public final class StabilityMeasure {
 
   private static final long SHORT = 20_000;
 
-  private final long seed;
+  private final List<Long> seeds;
   private final long n;
   private final int threads;
   private final boolean json;
 
   private StabilityMeasure(List<String> args) {
     json = args.contains("--json");
-    seed = option(args, "--seed", 1);
+    seeds = seeds(args);
     n = option(args, "--n", SHORT);
     threads = (int) option(args, "--threads", 1);
+  }
+
+  /** One seed, several with commas between, or a range with two dots. */
+  private static List<Long> seeds(List<String> args) {
+    int at = args.indexOf("--seed");
+    List<Long> seeds = new ArrayList<>();
+    for (String part : (at < 0 ? "1" : args.get(at + 1)).split(",", -1)) {
+      String[] ends = part.split("\\.\\.", 2);
+      long last = Long.parseLong(ends[ends.length - 1]);
+      for (long seed = Long.parseLong(ends[0]); seed <= last; seed++) {
+        seeds.add(seed);
+      }
+    }
+    return seeds;
   }
 
   private static long option(List<String> args, String name, long otherwise) {
@@ -29,7 +43,10 @@ public final class StabilityMeasure {
     return at < 0 ? otherwise : Long.parseLong(args.get(at + 1));
   }
 
-  /** Runs with {@code --seed}, {@code --n}, {@code --threads}, {@code --json}. */
+  /**
+   * Runs with {@code --seed}, {@code --n} placements of each seed, {@code --threads}, {@code
+   * --json}; the figures of several seeds are sums.
+   */
   public static String run(String... args) throws InterruptedException, ExecutionException {
     return new StabilityMeasure(List.of(args)).report();
   }
@@ -37,7 +54,7 @@ public final class StabilityMeasure {
   private String report() throws InterruptedException, ExecutionException {
     long begin = System.nanoTime();
     Run run = play();
-    Report report = new Report(run, seed, n, (System.nanoTime() - begin) / 1e9);
+    Report report = new Report(run, seeds, n, (System.nanoTime() - begin) / 1e9);
     return json ? report.json() : report.table() + "wrong: " + run.wrong();
   }
 
@@ -45,12 +62,14 @@ public final class StabilityMeasure {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Future<Run>> parts = new ArrayList<>();
-      for (int i = 0; i < threads; i++) {
-        long from = n * i / threads;
-        long to = n * (i + 1) / threads;
-        parts.add(pool.submit(() -> new Run(seed).play(from, to)));
+      for (long seed : seeds) {
+        for (int i = 0; i < threads; i++) {
+          long from = n * i / threads;
+          long to = n * (i + 1) / threads;
+          parts.add(pool.submit(() -> new Run(seed).play(from, to)));
+        }
       }
-      Run all = new Run(seed);
+      Run all = new Run(seeds.get(0));
       for (Future<Run> part : parts) {
         all.add(part.get());
       }

@@ -86,6 +86,14 @@ class StabilityBenchTest {
   void theDocumentHasEachGroupAndWatcher() throws Exception {
     String json = StabilityMeasure.run("--json", "--n", "40", "--seed", "4", "--threads", "2");
     assertTrue(json.contains("\"all\"") && json.contains("\"case warm\""), json);
+    assertTrue(json.contains("\"seeds\" : [ 4 ]"), json);
     assertTrue(json.contains("\"wait 30 s\"") && json.contains("\"siltbench\""), json);
+  }
+
+  @Test
+  void severalSeedsAreSummed() throws Exception {
+    String json = StabilityMeasure.run("--json", "--n", "5", "--seed", "4,7..8");
+    assertTrue(json.contains("\"seeds\" : [ 4, 7, 8 ]"), json);
+    assertTrue(json.contains("\"placements\" : 15"), json);
   }
 }
