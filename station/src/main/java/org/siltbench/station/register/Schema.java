@@ -10,7 +10,7 @@ import org.siltbench.station.ledger.Kinds;
 /** The tables of the register. A register with another edition is thrown away and made anew. */
 final class Schema {
 
-  private static final int VERSION = 2;
+  private static final int VERSION = 3;
 
   private static final List<String> TABLES =
       List.of(
@@ -19,12 +19,14 @@ final class Schema {
           create table position(
             bench varchar(4) primary key, end_at bigint not null, last_at bigint not null,
             seq bigint not null, sum varchar(64) not null,
-            hlc_ms bigint not null, hlc_n int not null, trouble varchar not null)""",
+            hlc_ms bigint not null, hlc_n int not null, trouble varchar not null)\
+          """,
           """
           create table entry(
             bench varchar(4) not null, seq bigint not null,
             hlc_ms bigint not null, hlc_n int not null, kind varchar(40) not null,
-            at bigint not null, length int not null, primary key(bench, seq))""",
+            at bigint not null, length int not null, primary key(bench, seq))\
+          """,
           "create index entry_order on entry(hlc_ms, hlc_n, bench, seq)",
           "create index entry_kind on entry(kind, hlc_ms, hlc_n, bench, seq)",
           """
@@ -32,7 +34,8 @@ final class Schema {
             type varchar(40) not null, id varchar not null,
             hlc_ms bigint not null, hlc_n int not null,
             bench varchar(4) not null, seq bigint not null,
-            primary key(type, id, hlc_ms, hlc_n, bench, seq))""",
+            primary key(type, id, hlc_ms, hlc_n, bench, seq))\
+          """,
           "create index subject_entry on subject(bench, seq)",
           """
           create table amendment(
@@ -40,15 +43,18 @@ final class Schema {
             hlc_ms bigint not null, hlc_n int not null,
             by_bench varchar(4) not null, by_seq bigint not null, place int not null,
             changes varchar not null,
-            primary key(bench, seq, hlc_ms, hlc_n, by_bench, by_seq, place))""",
+            primary key(bench, seq, hlc_ms, hlc_n, by_bench, by_seq, place))\
+          """,
           "create index amendment_by on amendment(by_bench, by_seq)",
           """
           create table state(
             type varchar(40) not null, id varchar not null, parent varchar(200) not null,
-            status varchar(40) not null, summary varchar not null, primary key(type, id))""",
-          "create table unfolded(type varchar(40) not null, id varchar not null, primary key(type, id))",
+            status varchar(40) not null, summary varchar not null, primary key(type, id))\
+          """,
+          "create table unfolded(type varchar(40) not null, id varchar not null, primary key(type,"
+              + " id))",
           "create index state_parent on state(type, parent, id)",
-          "create index state_status on state(type, status, id)");
+          "create index state_status on state(type, status, parent, id)");
 
   private Schema() {}
 

@@ -39,9 +39,9 @@ final class EntryWords {
   /** What a summary shows of each kind, in order. */
   private static final Map<String, List<String>> SHOWN =
       Map.of(
-          "weighing", List.of("filter", "status", "round", "mass_g"),
+          "weighing", List.of("filter", "status", "mass_g"),
           "sample.received", List.of("filter", "sample", "site", "volume_ml", "portions_ml"),
-          "label.printed", List.of("filter", "revision", "mass_g"),
+          "label.printed", List.of("filter", "mass_g", "revision"),
           "dry.started", List.of("cycle", "purpose", "temperature_c"),
           "dry.ended", List.of("cycle", "temperature_c"),
           "batch.issued", List.of("trip", "to"),

@@ -15,14 +15,15 @@ final class FilterPane extends VBox {
     Texts texts = desk.texts(FilterPane.class);
     FilterModel model = screen.judging();
     Sheet form =
-        new Sheet(texts, 3, model::look)
+        new Sheet(texts, 4, model::look)
             .text("judged", model.filter)
             .choice(
                 "judge.act",
                 FXCollections.observableArrayList(List.of("reject", "hold", "lift")),
                 word -> texts.get("act." + word),
-                model.act)
-            .text("reason", model.amend().reason, 3);
+                model.act,
+                2)
+            .text("reason", model.amend().reason, 4);
     getStyleClass().addAll("card", "form");
     getChildren()
         .setAll(

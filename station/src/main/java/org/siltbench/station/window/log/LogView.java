@@ -53,6 +53,7 @@ final class LogView extends HBox {
   private VBox list(Desk desk) {
     ComboBox<BatchState> batch = Choices.of(model.batches(), BatchState::name);
     batch.valueProperty().bindBidirectional(model.batch());
+    batch.getStyleClass().add("long");
     ScanLine scan = new ScanLine(texts, "scan", typed -> Entered.take(desk, model, typed));
     HBox.setHgrow(scan, Priority.ALWAYS);
     Button all = Controls.button(texts, "all", model::all);
@@ -71,9 +72,9 @@ final class LogView extends HBox {
     Grid<EntryList.Shown> table =
         new Grid<EntryList.Shown>(texts, "entries", "entries.none", model.entries())
             .column("time", 2.6, shown -> moments.at(shown.entry().at()))
-            .column("kind", 2.2, shown -> words.kind(shown.entry().kind()))
-            .column("what", 4.4, shown -> words.summary(shown))
-            .nodes("state", 1.1, LogView::state)
+            .column("kind", 2.7, shown -> words.kind(shown.entry().kind()))
+            .column("what", 4.8, shown -> words.summary(shown))
+            .nodes("state", 0.9, LogView::state)
             .chosen(model::choose);
     table
         .getSelectionModel()

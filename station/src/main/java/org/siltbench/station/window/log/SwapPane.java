@@ -17,15 +17,16 @@ final class SwapPane extends VBox {
     Texts texts = desk.texts(SwapPane.class);
     SwapModel model = screen.swapping();
     Sheet form =
-        new Sheet(texts, 3, model::look)
+        new Sheet(texts, 4, model::look)
             .text("first", model.first)
             .text("second", model.second)
             .choice(
                 "swap.what",
                 FXCollections.observableArrayList(List.of("post", "notes", "pre")),
                 word -> texts.get("what." + word),
-                model.what)
-            .text("reason", model.amend().reason, 3);
+                model.what,
+                2)
+            .text("reason", model.amend().reason, 4);
     getStyleClass().addAll("card", "form");
     getChildren()
         .setAll(

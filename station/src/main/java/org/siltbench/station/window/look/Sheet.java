@@ -50,10 +50,20 @@ public final class Sheet extends GridPane {
   /** One of several things. */
   public <T> Sheet choice(
       String key, ObservableList<T> things, Function<T, String> name, Property<T> value) {
+    return choice(key, things, name, value, 1);
+  }
+
+  /** One of several things with longer names, over several columns. */
+  public <T> Sheet choice(
+      String key,
+      ObservableList<T> things,
+      Function<T, String> name,
+      Property<T> value,
+      int columns) {
     ComboBox<T> box = Choices.of(things, name);
     box.valueProperty().bindBidirectional(value);
     box.setMaxWidth(Double.MAX_VALUE);
-    return add(Controls.captioned(texts, key, box), 1);
+    return add(Controls.captioned(texts, key, box), columns);
   }
 
   /** A box to tick. */

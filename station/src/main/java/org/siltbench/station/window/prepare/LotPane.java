@@ -26,11 +26,11 @@ final class LotPane extends VBox {
     this.texts = texts;
     Grid<LotList.Line> grid =
         new Grid<LotList.Line>(texts, "lots", "lots.none", model.lots())
-            .column("lot", 2, line -> line.lot().name())
+            .column("lot", 1.6, line -> line.lot().name())
             .column("material", 3, line -> line.lot().fields().text("material"))
-            .column("pore", 1.2, line -> line.lot().fields().text("pore_um"))
-            .column("diameter", 1.2, line -> line.lot().fields().text("diameter_mm"))
-            .column("window", 3, LotList.Line::window)
+            .column("pore", 1.6, line -> line.lot().fields().text("pore_um"))
+            .column("diameter", 1.6, line -> line.lot().fields().text("diameter_mm"))
+            .column("window", 2.6, LotList.Line::window)
             .nodes("tested", 2.2, this::tested)
             .chosen(line -> model.tested.set(line.lot().name()));
     grid.setMinHeight(130);

@@ -43,12 +43,13 @@ final class PlanPane extends VBox {
 
   private Sheet plan(PlanModel model) {
     Sheet form = new Sheet(texts, 5, model::count);
-    for (String key : new String[] {"every", "length", "sites", "trips"}) {
+    for (String key : new String[] {"every", "length", "sites"}) {
       form.text(key, model.field(key));
     }
-    form.choice("method", model.methods(), key -> key, model.method);
+    form.choice("method", model.methods(), key -> key, model.method, 2);
     for (String key :
         new String[] {
+          "trips",
           "field-pct",
           "duplicate-pct",
           "spare-pct",

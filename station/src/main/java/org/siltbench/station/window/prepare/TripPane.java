@@ -32,12 +32,12 @@ final class TripPane extends VBox {
     which.setId("which");
     grid =
         new Grid<FilterState>(texts, "trip.filters", "trip.none", model.filters())
-            .column("filter", 2, filter -> InPrint.id(filter.id()))
+            .column("filter", 2.2, filter -> InPrint.id(filter.id()))
             .column("role", 2, filter -> words.role(filter.role()))
-            .column("status", 2, filter -> words.status(filter.status()))
-            .column("trip", 2, FilterState::trip)
-            .nodes("bag", 1.4, filter -> bag(filter))
-            .nodes("goes", 1.6, this::goes);
+            .column("status", 2.6, filter -> words.status(filter.status()))
+            .column("trip", 2.4, FilterState::trip)
+            .nodes("bag", 1.8, filter -> bag(filter))
+            .nodes("goes", 1.4, this::goes);
     VBox.setVgrow(grid, Priority.ALWAYS);
     Sheet form =
         new Sheet(texts, 4, model::issue)

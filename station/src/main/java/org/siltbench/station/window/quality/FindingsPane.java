@@ -53,9 +53,9 @@ final class FindingsPane extends VBox {
     flags.getStyleClass().add("small-rows");
     filters =
         new Grid<>(texts, "filters", "filters.none", lines)
-            .column("filter", 27, Line::filter)
-            .column("sample", 18, Line::sample)
-            .column("conc", 16, Line::conc)
+            .column("filter", 26, Line::filter)
+            .column("sample", 21, Line::sample)
+            .column("conc", 14, Line::conc)
             .column("holds", 39, line -> String.join("; ", line.holds()));
     filters.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     filters.getStyleClass().add("tight");

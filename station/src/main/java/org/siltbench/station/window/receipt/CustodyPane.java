@@ -26,13 +26,14 @@ final class CustodyPane extends VBox {
     this.texts = desk.texts(CustodyPane.class);
     Moments moments = new Moments(desk.clock(), desk.locale());
     ComboBox<String> trip = Choices.of(model.trips(), name -> name);
+    trip.getStyleClass().add("long");
     trip.valueProperty().bindBidirectional(model.trip);
     Grid<CustodyLine> lines =
         new Grid<>(texts, "custody", "custody.none", model.lines())
-            .column("time", 2, line -> line.time().map(moments::at).orElse(""))
+            .column("time", 2.8, line -> line.time().map(moments::at).orElse(""))
             .column("relinquished", 2, CustodyLine::relinquished)
             .column("received", 2, CustodyLine::received)
-            .column("bags", 1, CustodyLine::bags)
+            .column("bags", 1.2, CustodyLine::bags)
             .column("seals", 2, CustodyLine::seals)
             .column("cool", 1, CustodyLine::temperatureC);
     VBox.setVgrow(lines, Priority.ALWAYS);

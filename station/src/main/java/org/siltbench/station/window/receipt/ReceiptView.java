@@ -87,9 +87,9 @@ final class ReceiptView extends HBox {
     Grid<Box.Bag> table =
         new Grid<>(texts, "bags", "bags.none", model.bags())
             .column("filter", 2.6, bag -> InPrint.id(bag.filter()))
-            .column("role", 1.9, this::role)
+            .column("role", 2.3, this::role)
             .nodes("bag", 1.1, bag -> bag.scanned() ? Shape.TICK.node() : Controls.cell("–"))
-            .nodes("standing", 3.8, this::standing)
+            .nodes("standing", 3.6, this::standing)
             .chosen(bag -> model.choose(bag.filter()));
     table
         .getSelectionModel()

@@ -17,15 +17,15 @@ final class SampleTable {
   static Grid<Line> of(Texts texts, Words words, ObservableList<Line> lines) {
     Grid<Line> table =
         new Grid<>(texts, "table", "table.none", lines)
-            .column("sample", 17, line -> name(line, words))
-            .column("site", 13, Line::site)
+            .column("sample", 13, line -> name(line, words))
+            .column("site", 12, Line::site)
             .column("collected", 14, Line::collected)
             .column("volume", 8, Line::volume)
-            .column("residue", 11, Line::residue)
+            .column("residue", 12, Line::residue)
             .column("conc", 8, Line::conc)
             .column("expanded", 7, Line::expanded)
             .column("constant", 10, line -> texts.get("constant." + line.constant()))
-            .column("flags", 12, line -> flags(line, texts));
+            .column("flags", 16, line -> flags(line, texts));
     table.getStyleClass().add("tight");
     table.setRowFactory(made -> new Row());
     return table;

@@ -33,7 +33,7 @@ final class Rail extends VBox {
     ToggleButton button = new ToggleButton();
     button.setGraphic(face);
     button.setMaxWidth(Double.MAX_VALUE);
-    face.prefWidthProperty().bind(button.widthProperty().multiply(0.84));
+    face.prefWidthProperty().bind(button.widthProperty().multiply(0.88));
     button.setId("rail-" + screen.id());
     button.setToggleGroup(group);
     button.setAccessibleText(texts.get("rail.name", name, key));

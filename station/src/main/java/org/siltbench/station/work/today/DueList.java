@@ -31,6 +31,9 @@ public final class DueList {
           Status.POST_WEIGHED, Due.What.DRY_AGAIN,
           Status.CONSTANT, Due.What.RESULTS);
 
+  /** So many carry their batch's name; beyond that nobody reads, and each name is a question. */
+  private static final int NAMED = 50;
+
   private final RegisterView register;
   private final Clock clock;
   private final List<Due> list = new ArrayList<>();
@@ -54,6 +57,8 @@ public final class DueList {
         Comparator.comparing(Due::what)
             .thenComparing(d -> d.until().orElse(OffsetDateTime.MAX))
             .thenComparing(Due::batch));
+    List<Due> named = due.list.subList(0, Math.min(NAMED, due.list.size()));
+    named.replaceAll(due::named);
     return List.copyOf(due.list);
   }
 
@@ -70,7 +75,13 @@ public final class DueList {
         .counts(About.FILTER, status.code())
         .forEach(
             (batch, count) ->
-                list.add(new Due(what, name(batch), count, Optional.empty(), Optional.empty())));
+                list.add(new Due(what, batch, count, Optional.empty(), Optional.empty())));
+  }
+
+  private Due named(Due one) {
+    return one.batch().isEmpty()
+        ? one
+        : new Due(one.what(), name(one.batch()), one.count(), one.from(), one.until());
   }
 
   private String name(String code) {
@@ -102,7 +113,7 @@ public final class DueList {
             list.add(
                 new Due(
                     load.what(),
-                    name(load.batch()),
+                    load.batch(),
                     stays.size(),
                     last(stays),
                     load.what() == Due.What.IN_OVEN ? Optional.empty() : first(stays))));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -41,8 +42,11 @@ class FirstHourIT {
           "!\\[[^\\]]*\\]\\(pictures/window/(?<picture>[a-z-]+)\\.png\\)"
               + "|[Tt]ype `(?<text>[^`]+)` into \\*(?<caption>[^*]+)\\*"
               + "|[Cc]hoose `(?<button>[^`]+)`"
-              + "|`(?<key>F\\d+|Enter|(?:Alt|Ctrl)\\+.)`"
+              + "|`(?<key>F\\d+|Enter|Esc|(?:Alt|Ctrl)\\+.)`"
               + "|\\*\\*(?<seen>[^*]+)\\*\\*");
+
+  private static final Map<String, KeyCode> NAMES =
+      Map.of("CTRL", KeyCode.CONTROL, "ESC", KeyCode.ESCAPE);
 
   @TempDir Path folder;
   private RobotWindow window;
@@ -96,7 +100,7 @@ class FirstHourIT {
     KeyCode[] keys = new KeyCode[parts.length];
     for (int i = 0; i < parts.length; i++) {
       String one = parts[i].toUpperCase(Locale.ROOT);
-      keys[i] = one.equals("CTRL") ? KeyCode.CONTROL : KeyCode.valueOf(one);
+      keys[i] = NAMES.containsKey(one) ? NAMES.get(one) : KeyCode.valueOf(one);
     }
     return keys;
   }

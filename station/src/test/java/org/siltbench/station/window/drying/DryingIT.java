@@ -170,7 +170,7 @@ class DryingIT {
     try (RobotWindow window = RobotWindow.open(lab)) {
       window.robot().push(KeyCode.F7);
       RobotWindow.await("the day", () -> window.robot().lookup(".row").queryAll().size() == 4);
-      window.robot().clickOn("#open-C1");
+      window.press("open-C1", KeyCode.SPACE);
       window.awaitText("cycle-plan", "Load 2");
       window.shot("drying-day");
     }

@@ -69,13 +69,13 @@ class ReceiptIT {
         file,
         "Filter;Probe;Messstelle;Datum;Uhrzeit;Menge;Bemerkungen\n"
             + ids.get(1)
-            + ";AF-2;upper bridge;05/06/2026;09:30;250;\n"
+            + ";AF-2;upper bridge;05/04/2026;09:30;250;\n"
             + ids.get(2)
-            + ";AF-3;upper bridge;05/06/2026;09:45;180;clogged\n"
+            + ";AF-3;upper bridge;05/04/2026;09:45;180;clogged\n"
             + ids.get(2)
-            + ";AF-3;upper bridge;05/06/2026;09:45;190;\n"
+            + ";AF-3;upper bridge;05/04/2026;09:45;190;\n"
             + ids.get(4)
-            + ";AF-5;lower weir;05/06/2026;10:15;210;\n");
+            + ";AF-5;lower weir;05/04/2026;10:15;210;\n");
     try (RobotWindow window = RobotWindow.open(lab)) {
       window.robot().push(KeyCode.F6);
       window.awaitText("notes-title", "Choose a bag");
