@@ -212,4 +212,15 @@ final class AdviceTest {
     StormAdvice same = StormAdvice.of(bench(), 4000, 4000, 0.1);
     assertEquals(50, same.oneVolume(), 1e-9);
   }
+
+  /** 2000·s at 0.10 %, k 2, s never under 0.41 d: common practice, from memory. */
+  @Test
+  void theLeastNetSampleOfABalance() {
+    assertEquals(8.2, LeastNetSample.milligrams(0, 0.01), 1e-12);
+    assertEquals(82, LeastNetSample.milligrams(0.04, 0.1), 1e-12);
+    assertEquals(84, LeastNetSample.milligrams(0.042, 0.1), 1e-12);
+    assertEquals(0, LeastNetSample.milligrams(0, 0));
+    assertThrows(IllegalArgumentException.class, () -> LeastNetSample.milligrams(-1, 0.1));
+    assertThrows(IllegalArgumentException.class, () -> LeastNetSample.milligrams(0, Double.NaN));
+  }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
+import org.siltbench.calc.quantity.Mass;
 
 final class PresetsTest {
 
@@ -49,5 +50,67 @@ final class PresetsTest {
     Method replaced =
         Method.parse(Presets.text("epa-160.2").replace("report_digits = 3", "report_digits = 2"));
     assertEquals(2, Methods.presets().with(List.of(replaced)).get("epa-160.2").report().digits());
+  }
+
+  private static final List<String> SM =
+      List.of("sm-2540d-21", "sm-2540d-22", "sm-2540d-23", "sm-2540d-24");
+
+  private static Method preset(String key) {
+    return Methods.presets().get(key);
+  }
+
+  /** EPA 160.2 and SM 2540 D 103-105 °C (seen); ISO 11923 and EN 872 105 ± 2 °C (from memory). */
+  @Test
+  void the_presets_dry_as_published() {
+    for (String key :
+        List.of("epa-160.2", "sm-2540d-21", "sm-2540d-22", "sm-2540d-23", "sm-2540d-24")) {
+      assertEquals(new Span(103, 105), preset(key).drying().celsius(), key);
+      assertEquals(60, preset(key).drying().firstMinutes(), key);
+    }
+    for (String key : List.of("iso-11923", "en-872")) {
+      assertEquals(new Span(103, 107), preset(key).drying().celsius(), key);
+    }
+  }
+
+  /**
+   * SM 2540 D, 20th edition on, 2.5-200 mg; EPA 1 mg (both seen in a published comparison); ISO
+   * 11923 and EN 872 at least 2 mg, 5-50 mg best (from memory). Lower ends of range: EPA 4 mg/L, EN
+   * 872 2 mg/L (seen).
+   */
+  @Test
+  void the_presets_hold_the_published_ranges_of_residue_and_concentration() {
+    for (String key : SM) {
+      assertEquals(Mass.ofMilligrams("2.5"), preset(key).residue().min(), key);
+      assertEquals(Mass.ofMilligrams("200"), preset(key).residue().max(), key);
+    }
+    assertEquals(Mass.ofMilligrams("1"), preset("epa-160.2").residue().min());
+    assertEquals(4, preset("epa-160.2").report().limitMgPerL());
+    for (String key : List.of("iso-11923", "en-872")) {
+      assertEquals(Mass.ofMilligrams("2"), preset(key).residue().min(), key);
+      assertEquals(Mass.ofMilligrams("50"), preset(key).residue().max(), key);
+      assertEquals(2, preset(key).report().limitMgPerL(), key);
+    }
+  }
+
+  /**
+   * SM 2020 B.2.d: a method blank a day or per 20 samples, guide limit 2.5 mg/L (seen); ISO 11923
+   * loss under 0.017 mg/cm² (memory); SM 2540 D duplicates within 5 % (21st edition, seen), one in
+   * ten (memory); the balance reads 0.1 mg (seen); hold 7 days (EPA, seen); slow from 10 minutes on
+   * (memory).
+   */
+  @Test
+  void the_presets_count_blanks_duplicates_and_days_as_published() {
+    for (String key : SM) {
+      Method sm = preset(key);
+      assertEquals(2.5, sm.blank().limitMgPerL(), key);
+      assertEquals(1, sm.blank().minCount(), key);
+      assertEquals(20, sm.sample().batchSize(), key);
+      assertEquals(10, sm.duplicates().everySamples(), key);
+      assertEquals(Mass.ofMilligrams("0.1"), sm.constancy().coarsest(), key);
+      assertTrue(sm.text().contains("slow_filtration_min = 10"), key);
+    }
+    assertTrue(preset("sm-2540d-21").text().contains("duplicate_limit_pct = 5"));
+    assertTrue(preset("epa-160.2").text().contains("holding_days = 7"));
+    assertEquals(0.017, preset("iso-11923").blank().lossMgPerCm2());
   }
 }

@@ -126,27 +126,4 @@ final class ComparisonTest {
     double k = Quantiles.coverageFactor(0.95, Math.floor(r.degreesOfFreedom()));
     assertEquals(2.10, k, 0.011); // ν cut to 18 where 19.0 is 18.98
   }
-
-  @Test
-  void adaptiveStopsWhenSettledAndSaysWhenNot() {
-    List<Input> inputs = List.of(Input.normal(50, 1));
-    Model first = (x, y, from, count) -> System.arraycopy(x[0], 0, y, from, count);
-    Adaptive a = Adaptive.run(inputs, first, 0.95, 1, 500, 7);
-    assertTrue(a.settled());
-    assertEquals(50, a.mean(), 0.05);
-    assertEquals(1, a.standardUncertainty(), 0.05);
-    assertEquals(51.96, a.interval().high(), 0.1);
-    assertEquals(48.04, a.interval().low(), 0.1);
-    assertEquals(0.95, a.interval().probability());
-    assertTrue(a.trials() < 500L * Adaptive.BLOCK_TRIALS);
-    assertEquals(a, Adaptive.run(inputs, first, 0.95, 1, 500, 7));
-    Adaptive b = Adaptive.run(inputs, first, 0.95, 3, 3, 7);
-    assertFalse(b.settled());
-    assertEquals(30_000, b.trials());
-    assertThrows(IllegalArgumentException.class, () -> Adaptive.run(inputs, first, 0.95, 2, 1, 7));
-    Adaptive c = Adaptive.run(List.of(Input.normal(3, 0)), first, 0.95, 2, 5, 7);
-    assertTrue(c.settled());
-    assertEquals(20_000, c.trials());
-    assertEquals(0, c.standardUncertainty());
-  }
 }

@@ -55,20 +55,4 @@ final class RobustTest {
     double[] values = drawn.stream().mapToDouble(Double::doubleValue).toArray();
     assertEquals(new Median().evaluate(values), Robust.of(values).median(), 1e-12);
   }
-
-  /** One variance from groups: (2·1² + 1·2²)/3 by hand; GUM H.5.2.3. */
-  @Test
-  void pooledDeviationWeighsByDegreesOfFreedom() {
-    PooledDeviation p =
-        PooledDeviation.of(
-            List.of(
-                new double[] {9, 10, 11},
-                new double[] {100 - Math.sqrt(2), 100 + Math.sqrt(2)},
-                new double[] {5}));
-    assertEquals(3, p.degreesOfFreedom());
-    assertEquals(Math.sqrt((2 * 1 + 1 * 4) / 3.0), p.deviation(), 1e-12);
-    assertThrows(
-        IllegalArgumentException.class, () -> PooledDeviation.of(List.of(new double[] {1})));
-    assertThrows(IllegalArgumentException.class, () -> PooledDeviation.of(List.of()));
-  }
 }

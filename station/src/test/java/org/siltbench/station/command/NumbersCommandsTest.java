@@ -162,4 +162,80 @@ class NumbersCommandsTest {
     assertEquals(List.of(), lab.document().get("points"));
     assertEquals(2, lab.run("control", "--blanks", "sm-2540d-23", "--kind", "sample"));
   }
+
+  @Test
+  void a_filter_that_is_not_in_the_table_is_not_passed_over_in_silence() throws Exception {
+    Path table = folder.resolve("t.csv");
+    Files.writeString(table, "filter,role,pre_g,post_g,volume_ml\nF1,sample,0.11234,0.12891,500\n");
+    String[] words = {"calc", table.toString(), "--method", "sm-2540d-23", "--explain", "F9"};
+    assertEquals(2, lab.run(words));
+    assertTrue(lab.err().contains("has no filter \"F9\""), lab.err());
+    words[5] = "all";
+    assertEquals(0, lab.run(words), lab.err());
+  }
+
+  /** 40 CFR 136 App. B: blanks 0.2 … 0.4 give 0.6972; spikes by hand: s 0.1, t 3.143. */
+  @Test
+  void limits_come_from_spikes_and_blanks_and_the_greater_counts() throws Exception {
+    Path table = folder.resolve("l.csv");
+    String blanks =
+        "blank,0.2\nblank,-0.1\nblank,0.3\nblank,0.1\nblank,0.0\nblank,0.2\nblank,0.4\n";
+    String spikes = "spike,1.9\nspike,2.0\nspike,2.1\nspike,1.9\nspike,2.0\nspike,2.1\nspike,2\n";
+    Files.writeString(table, "kind,result\n" + blanks + spikes);
+    lab.ok("limits", table.toString(), "--json");
+    Map<?, ?> ofBlanks = (Map<?, ?>) lab.document().get("mdl_blanks");
+    assertEquals(0.6972, number(ofBlanks.get("limit")), 1e-4); // printed with t rounded
+    assertEquals(0.15714, number(ofBlanks.get("mean")), 5e-6);
+    Map<?, ?> ofSpikes = (Map<?, ?>) lab.document().get("mdl_spikes");
+    assertEquals(3.143 * Math.sqrt(0.04 / 6), number(ofSpikes.get("limit")), 5e-5);
+    assertEquals(0.6972, number(lab.document().get("mdl")), 1e-4);
+    lab.ok("limits", table.toString());
+    assertTrue(lab.out().contains("the greater of those there are: 0.697."), lab.out());
+    Files.writeString(table, "kind,result\nblank,1\n");
+    assertEquals(2, lab.run("limits", table.toString()));
+    assertTrue(lab.err().contains("must be at least 7"), lab.err());
+    Files.writeString(table, "kind,result\nsugar,1\n");
+    assertEquals(2, lab.run("limits", table.toString()));
+    assertTrue(lab.err().contains("spike or blank"), lab.err());
+    Files.writeString(table, "kind,result\n" + "blank,1\n".repeat(100) + "blank,9\n");
+    lab.ok("limits", table.toString(), "--json");
+    assertEquals(1.0, number(lab.document().get("mdl_blanks_percentile")));
+  }
+
+  /**
+   * ISO 11843-2 by hand: x 0…4, y = x ± 0.1; b 1, s² = 0.04/3, x̄²/s_xx = 4/10; x_C = t·s·√(1 + 1/5
+   * + 0.4), t(0.95; 3) = 2.353363 (tables).
+   */
+  @Test
+  void limits_come_from_a_calibration() throws Exception {
+    Path table = folder.resolve("c.csv");
+    Files.writeString(table, "given,found\n0,0.1\n1,0.9\n2,2.0\n3,2.9\n4,4.1\n");
+    lab.ok("limits", table.toString(), "--json");
+    double slope = 1.0;
+    double s = Math.sqrt(0.04 / 3);
+    double expected = 2.353363 * s / slope * Math.sqrt(1 + 0.2 + 0.4);
+    assertEquals(expected, number(lab.document().get("critical")), 1e-5);
+    assertEquals(3, number(lab.document().get("dof")));
+    double detectable = number(lab.document().get("detectable"));
+    assertTrue(detectable > expected && detectable < 2 * expected, "detectable " + detectable);
+    lab.ok("limits", table.toString(), "--repeats", "4");
+    assertTrue(lab.out().contains("means of 4 (ISO 11843-2)"), lab.out());
+    assertEquals(2, lab.run("limits", table.toString(), "--repeats", "0"));
+  }
+
+  /** 16 000 ppm are 16 161.00 mg/L (equation, recomputed), by the revised table 16 160. */
+  @Test
+  void a_mass_ratio_is_turned_both_ways() throws Exception {
+    lab.ok("ratio", "--ppm", "16000", "--json");
+    assertEquals(16_161.00, number(lab.document().get("mg_l")), 5e-3);
+    assertEquals(16_160, number(lab.document().get("table_mg_l")), 1e-9);
+    lab.ok("ratio", "--mg-l", "106639.84", "--json");
+    assertEquals(100_000, number(lab.document().get("ppm")), 5e-3);
+    assertEquals(null, lab.document().get("table_mg_l"));
+    lab.ok("ratio", "--ppm", "16000");
+    assertTrue(lab.out().contains("16161.0 mg/L by the equation"), lab.out());
+    assertEquals(2, lab.run("ratio"));
+    assertEquals(2, lab.run("ratio", "--ppm", "1", "--mg-l", "1"));
+    assertEquals(2, lab.run("ratio", "--ppm", "2000000"));
+  }
 }

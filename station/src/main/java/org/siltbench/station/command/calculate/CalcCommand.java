@@ -13,6 +13,7 @@ import org.siltbench.calc.flag.Flag;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.result.BatchReport;
 import org.siltbench.calc.result.ResultRow;
+import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.work.calculate.BatchDocument;
@@ -65,7 +66,7 @@ final class CalcCommand implements Task {
     if (target == null) {
       boolean instead = !explain.isEmpty() && !session.json();
       Writer writer = instead ? Writer.nullWriter() : session.console().writer();
-      calculation.run(new Telling(session, sink(session, writer, chosen)));
+      calculation.run(telling(session, writer, chosen));
       writer.flush();
     } else {
       PaperFile.write(
@@ -73,11 +74,15 @@ final class CalcCommand implements Task {
           to -> {
             Writer writer =
                 new BufferedWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8), BUFFER);
-            calculation.runDiscardably(new Telling(session, sink(session, writer, chosen)));
+            calculation.runDiscardably(telling(session, writer, chosen));
             writer.flush();
           });
     }
     return 0;
+  }
+
+  private Telling telling(Session session, Writer writer, Method chosen) throws IOException {
+    return new Telling(session, sink(session, writer, chosen), file, explain);
   }
 
   private Method method(Session session) {
@@ -98,7 +103,21 @@ final class CalcCommand implements Task {
   }
 
   /** Tells the batch's flags in words at the end. */
-  private record Telling(Session session, Calculation.Sink sink) implements Calculation.Sink {
+  private static final class Telling implements Calculation.Sink {
+
+    private final Session session;
+    private final Calculation.Sink sink;
+    private final Path file;
+    private final String wanted;
+    private boolean found;
+
+    Telling(Session session, Calculation.Sink sink, Path file, String wanted) {
+      this.session = session;
+      this.sink = sink;
+      this.file = file;
+      this.wanted = wanted;
+      this.found = wanted.isEmpty() || wanted.equals("all");
+    }
 
     @Override
     public void begin(List<String> columns) throws IOException {
@@ -107,6 +126,7 @@ final class CalcCommand implements Task {
 
     @Override
     public void row(List<String> cells, ResultRow result) throws IOException {
+      found |= result.input().filter().equals(wanted);
       sink.row(cells, result);
     }
 
@@ -117,6 +137,11 @@ final class CalcCommand implements Task {
         session.message(flag.word() + ": " + flag.means());
       }
       BatchDocument.sentences(report).forEach(session::message);
+      if (!found) {
+        throw new Problem.WrongUse(
+            "The table " + file + " has no filter \"" + wanted + "\" to explain.",
+            "Name it as the column filter does, or say --explain all.");
+      }
     }
   }
 }

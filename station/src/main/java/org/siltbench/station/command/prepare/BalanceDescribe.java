@@ -1,8 +1,11 @@
 package org.siltbench.station.command.prepare;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.advice.LeastNetSample;
+import org.siltbench.calc.result.ForPeople;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.work.equip.BalanceRecord;
@@ -11,6 +14,8 @@ import picocli.CommandLine.Option;
 
 /** {@code balance describe}. */
 final class BalanceDescribe implements Task {
+
+  private static final double MG_PER_G = 1000;
 
   @Option(names = "--name", required = true, paramLabel = "NAME", description = "its name")
   private String name = "";
@@ -67,8 +72,25 @@ final class BalanceDescribe implements Task {
             eccentricity,
             repeatability);
     record.record(session.bench());
-    session.document(Map.of("balance", record.name()));
+    Map<String, Object> document = new LinkedHashMap<>();
+    document.put("balance", record.name());
     session.fact("balance " + record.name());
+    if (resolution != null || repeatability != null) {
+      tell(session, document);
+    }
+    session.document(document);
     return 0;
+  }
+
+  private void tell(Session session, Map<String, Object> document) {
+    double step = resolution == null ? 0 : resolution.doubleValue() * MG_PER_G;
+    double deviation = repeatability == null ? 0 : repeatability.doubleValue();
+    double least = LeastNetSample.milligrams(deviation, step);
+    document.put("least_net_mg", least);
+    session.fact(
+        "Residues under "
+            + ForPeople.value(least, 2, 0)
+            + " mg are known to worse than 0.1 % (k = 2) on it; that blocks nothing, each result"
+            + " tells its own uncertainty.");
   }
 }

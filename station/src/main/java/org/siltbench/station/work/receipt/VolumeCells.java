@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.siltbench.calc.uncertainty.StandardUncertainty;
 import org.siltbench.station.said.Said;
 import org.siltbench.station.said.Words;
 import org.siltbench.station.table.Row;
@@ -22,7 +23,6 @@ final class VolumeCells {
 
   private static final BigDecimal LEAST = BigDecimal.ONE;
   private static final BigDecimal MOST = BigDecimal.valueOf(10_000);
-  private static final double SQRT_3 = Math.sqrt(3);
   private static final int U_DIGITS = 6;
   private static final Pattern RANGE =
       Pattern.compile("(\\d+(?:[.,]\\d+)?) ?(?:-|–|\\.\\.) ?(\\d+(?:[.,]\\d+)?)");
@@ -114,7 +114,7 @@ final class VolumeCells {
     BigDecimal two = BigDecimal.valueOf(2);
     columns.put("volume_ml", low.add(high).divide(two).toPlainString());
     columns.put("volume_range_ml", low.toPlainString() + ".." + high.toPlainString());
-    putUncertainty(high.subtract(low).doubleValue() / 2 / SQRT_3);
+    putUncertainty(StandardUncertainty.rectangular(high.subtract(low).doubleValue() / 2));
   }
 
   private void statedUncertainty() {

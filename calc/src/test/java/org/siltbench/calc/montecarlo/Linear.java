@@ -3,8 +3,11 @@ package org.siltbench.calc.montecarlo;
 import java.util.Arrays;
 import java.util.List;
 
-/** The first-order uncertainty of a model at its best estimates. */
-public final class Linear {
+/**
+ * The first order by another way than the budget's: sensitivities by differences of the model
+ * itself. What the product works out by formulas is held against it.
+ */
+final class Linear {
 
   private Linear() {}
 
@@ -15,7 +18,7 @@ public final class Linear {
    * @param uncertainty combined standard uncertainty
    * @param degreesOfFreedom effective, by Welch-Satterthwaite; infinite if no input has few
    */
-  public record Result(double value, double uncertainty, double degreesOfFreedom) {}
+  record Result(double value, double uncertainty, double degreesOfFreedom) {}
 
   /**
    * u² = Σ(cᵢ·u(xᵢ))², cᵢ by central differences of ± u(xᵢ); ν = u⁴/Σ(cᵢu(xᵢ))⁴/νᵢ. For Student
@@ -24,7 +27,7 @@ public final class Linear {
    * @param inputs independent, at least one
    * @param model the model
    */
-  public static Result of(List<Input> inputs, Model model) {
+  static Result of(List<Input> inputs, Model model) {
     double[][] columns = columns(inputs);
     double[] y = new double[1 + 2 * inputs.size()];
     model.evaluate(columns, y, 0, y.length);

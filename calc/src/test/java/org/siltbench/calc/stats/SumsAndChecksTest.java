@@ -4,31 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.apache.commons.math3.distribution.LogNormalDistribution;
 import org.junit.jupiter.api.Test;
 
-final class LogNormalTest {
-
-  /** By hand: ln of 10, 100, 1000 is evenly spaced; reference distribution commons-math3 3.6.1. */
-  @Test
-  void threeDecades() {
-    LogNormal l = LogNormal.of(10, 1000, 100);
-    assertEquals(3, l.n());
-    assertEquals(100, l.geometricMean(), 1e-9);
-    assertEquals(Math.log(10), l.logDeviation(), 1e-12);
-    assertEquals(10, l.geometricDeviation(), 1e-9);
-    LogNormalDistribution reference = new LogNormalDistribution(Math.log(100), Math.log(10));
-    assertEquals(reference.getNumericalMean(), l.mean(), 1e-8);
-    assertEquals(reference.inverseCumulativeProbability(0.9), l.quantile(0.9), 1e-6);
-  }
-
-  @Test
-  void zeroHasNoLogarithm() {
-    assertThrows(IllegalArgumentException.class, () -> LogNormal.of(1, 0));
-    assertThrows(IllegalArgumentException.class, LogNormal::of);
-    assertTrue(Double.isNaN(LogNormal.of(3).logDeviation()));
-    assertThrows(IllegalArgumentException.class, () -> LogNormal.of(1, 2).quantile(1));
-  }
+final class SumsAndChecksTest {
 
   @Test
   void compensatedSumKeepsWhatPlainAdditionLoses() {
