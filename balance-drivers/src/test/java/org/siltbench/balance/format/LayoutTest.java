@@ -2,6 +2,8 @@ package org.siltbench.balance.format;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
@@ -30,6 +32,39 @@ class LayoutTest {
   @Tag("long")
   void aLongRunOfLayouts() {
     run(new SplittableRandom().nextLong(), 60_000);
+  }
+
+  private static final String TWO_UNITS = "unit 'mg': mg\nunit 'kg': kg\n";
+  private static final String SUPPLIED = "supply: g\n";
+
+  @Test
+  void whereAFieldCouldBeSwallowedByThePartBeforeItThereIsNoLayout() {
+    assertNull(
+        layout("line: number mark\nmark '0': stable\nmark 'S': moving\n" + SUPPLIED, "1.5S"));
+    assertNotNull(
+        layout("line: number mark\nmark 'D': stable\nmark 'S': moving\n" + SUPPLIED, "1.5S"));
+    assertNull(layout("line: number check:add\n" + SUPPLIED, "1.50C4"));
+    assertNotNull(layout("line: number gap check:add\n" + SUPPLIED, "1.50 E4"));
+    String optional = "line: blanks unit? blanks number\n" + TWO_UNITS + SUPPLIED;
+    assertNull(layout(optional, "   1.50"));
+    assertNotNull(layout(optional, "mg 1.50"));
+  }
+
+  @Test
+  void anotherUnitOfTheSameWidthIsNotReadByTheLayout() {
+    Layout layout = layout("line: number gap unit\n" + TWO_UNITS, "1.50 mg");
+    assertNotNull(layout);
+    byte[] kilograms = bytes("1.50 kg");
+    assertNull(layout.read(kilograms, 1, 8, 7, Instant.EPOCH));
+  }
+
+  private static Layout layout(String format, String line) {
+    Fields fields = new Fields(FormatText.parse(FormatText.FIRST_LINE + "\n" + format));
+    Walk walk = new Walk(fields);
+    Match found = new Match(fields.steps.length);
+    assertTrue(walk.match(bytes(line), 1, 1 + line.length(), found), line);
+    fields.scales.weigh(found);
+    return new Columns(fields, walk).of(bytes(line), 1, 1 + line.length(), found);
   }
 
   private void run(long seed, int formats) {

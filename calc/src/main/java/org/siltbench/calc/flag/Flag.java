@@ -128,6 +128,7 @@ public enum Flag {
   CHECK_MISSING("check-missing", Level.WARNING, "A check weight was not weighed when it was due."),
   CHECK_FAILED("check-failed", Level.STOP, "The balance failed its check around this weighing."),
   KEYED("keyed", Level.NOTE, "A mass was keyed in, not read from the balance."),
+  TWO_PRESSES("two-presses", Level.NOTE, "A mass was told by two presses, not watched to rest."),
   STATED("stated", Level.NOTE, "Recorded afterwards as stated, not observed."),
   CORRECTED("corrected", Level.NOTE, "An entry behind this result was corrected."),
   OLD_LABEL("old-label", Level.NOTE, "The bag carried an older label."),

@@ -134,16 +134,6 @@ public record FilterState(
     return records.stream().findFirst();
   }
 
-  /** True if a mass that counts was typed in. */
-  public boolean keyed() {
-    return weighings.stream().anyMatch(w -> w.forResult() && w.keyed());
-  }
-
-  /** True if a mass that counts was stated afterwards. */
-  public boolean stated() {
-    return weighings.stream().anyMatch(w -> w.forResult() && !w.observed());
-  }
-
   /** Drying cycles after which more than one bench weighed this filter. */
   public List<String> weighedTwice() {
     return post().stream()

@@ -18,6 +18,7 @@ import org.siltbench.station.ledger.EntryRef;
  * @param cycle the drying cycle before it, or empty
  * @param purpose why it was weighed: result, repeat, audit, lot
  * @param keyed typed in by hand, for good
+ * @param pressed told by two presses of the balance's key, not watched, for good
  * @param observed false where it was stated afterwards, for good
  * @param at when it was weighed
  * @param by who weighed
@@ -35,6 +36,7 @@ public record Weighed(
     String cycle,
     String purpose,
     boolean keyed,
+    boolean pressed,
     boolean observed,
     OffsetDateTime at,
     String by,
@@ -53,6 +55,7 @@ public record Weighed(
         cycle,
         purpose,
         keyed,
+        pressed,
         observed,
         at,
         by,

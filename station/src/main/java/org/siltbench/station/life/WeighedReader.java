@@ -26,6 +26,7 @@ final class WeighedReader {
         data.text("cycle"),
         data.find("purpose").orElse("result"),
         data.flag("keyed"),
+        data.text("stability").equals("two presses"),
         !data.text("observed").equals("false"),
         data.time("stated_at").orElse(entry.at()),
         entry.by(),

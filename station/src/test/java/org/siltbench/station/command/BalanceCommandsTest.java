@@ -78,6 +78,25 @@ class BalanceCommandsTest {
   }
 
   @Test
+  void learn_takes_the_lines_of_a_balance_that_types_and_watch_reads_by_them() {
+    String typed = LINES.replace("\n", "\n\n") + "done\nyes\n";
+    assertEquals(0, run(typed, "balance", "learn", "--balance", "typed", "--save", "keys"));
+    assertTrue(err().contains("Then type done."), err());
+    assertTrue(out().contains("talks: on its key"), out());
+    assertTrue(err().contains("Weigh with: --balance 'typed?format=keys'"), err());
+    assertEquals(0, run("ok,-  1.50000 g\n", "balance", "watch", "--balance", "typed?format=keys"));
+    assertTrue(out().contains("-1.50000"), out());
+  }
+
+  @Test
+  void learn_says_when_too_little_was_typed_and_find_shows_the_way_where_there_is_no_port() {
+    assertEquals(1, run("ok,+  0.1", "balance", "learn", "--balance", "typed", "--save", "keys"));
+    assertTrue(err().contains("Nothing was saved."), err());
+    assertEquals(2, run("", "balance", "find", "--balance", "typed"));
+    assertTrue(err().contains("siltbench balance learn --balance typed"), err());
+  }
+
+  @Test
   void learn_asks_before_it_saves_and_a_no_saves_nothing() throws IOException {
     assertEquals(0, run("no\n", "balance", "learn", "--balance", replay(LINES), "--save", "mine"));
     assertTrue(err().contains("Save it as mine? Type yes."), err());

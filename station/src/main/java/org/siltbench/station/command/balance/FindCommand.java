@@ -12,6 +12,7 @@ import org.siltbench.balance.find.Attempt;
 import org.siltbench.balance.find.PortFacts;
 import org.siltbench.balance.format.Visible;
 import org.siltbench.balance.link.LinkSpec;
+import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.command.Times;
@@ -71,7 +72,14 @@ final class FindCommand implements Task {
   }
 
   private @Nullable LinkSpec only() {
-    return spec == null ? null : Spec.parse(spec);
+    LinkSpec only = spec == null ? null : Spec.parse(spec);
+    if (only instanceof LinkSpec.Typed) {
+      throw new Problem.WrongUse(
+          "A balance that types like a keyboard has no port and no line settings to find.",
+          "Its lines come where the cursor is: siltbench balance learn --balance typed --save NAME"
+              + " learns them, siltbench balance watch --balance typed shows them.");
+    }
+    return only;
   }
 
   private void tell(Session session, SearchStep step) {

@@ -3,6 +3,8 @@ package org.siltbench.station.command.balance;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
@@ -26,7 +28,7 @@ final class LearnCommand implements Task {
       names = "--balance",
       required = true,
       paramLabel = "SPEC",
-      description = "a live balance, or replay:FILE of captured lines")
+      description = "a live balance, typed, or replay:FILE of captured lines")
   private String spec = "";
 
   @Option(names = "--save", paramLabel = "NAME", description = "save the format under this name")
@@ -41,6 +43,8 @@ final class LearnCommand implements Task {
       description = "how long to listen each time; default: ${DEFAULT-VALUE}")
   private String span = "8s";
 
+  private static final int MOST_TYPED = 1000;
+
   private boolean justFound;
 
   @Override
@@ -49,17 +53,38 @@ final class LearnCommand implements Task {
       requireName(save);
     }
     LinkSpec link = Spec.parse(spec);
+    if (link instanceof LinkSpec.Typed) {
+      return tell(session, named(FormatLesson.learnTyped(link, typed(session))), link);
+    }
     try (FormatLesson lesson = begin(session, link)) {
       if (lesson.recorded() || yes) {
         lesson.listen(Situation.UNKNOWN, Times.span(span));
       } else {
         ask(session, lesson, Times.span(span));
       }
-      Learned learned = lesson.learn();
-      return tell(session, save == null ? learned : learned.named(save), link);
+      return tell(session, named(lesson.learn()), link);
     } catch (IllegalArgumentException e) {
       throw Spec.wrong(e);
     }
+  }
+
+  private Learned named(Learned learned) {
+    return save == null ? learned : learned.named(save);
+  }
+
+  /** The lines that the balance types into standard input, up to the word done or its end. */
+  private static List<String> typed(Session session) throws IOException {
+    session.message("Keep the cursor here and press the balance's key: three times with the");
+    session.message("empty pan, three times with a load, then with another one. Then type done.");
+    List<String> lines = new ArrayList<>();
+    String line = session.console().readLine();
+    while (line != null && lines.size() < MOST_TYPED && !line.strip().equals("done")) {
+      if (!line.isBlank()) {
+        lines.add(line);
+      }
+      line = session.console().readLine();
+    }
+    return lines;
   }
 
   static void requireName(String name) {

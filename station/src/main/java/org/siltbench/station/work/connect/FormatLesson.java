@@ -1,5 +1,7 @@
 package org.siltbench.station.work.connect;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -7,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.DoubleConsumer;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.format.FormatShelf;
 import org.siltbench.balance.format.LineFormat;
@@ -135,10 +138,27 @@ public final class FormatLesson implements AutoCloseable {
   }
 
   private static Hints hints(LinkSpec spec, boolean text) {
-    String unit = spec.options().unit();
     String ask = spec.options().ask();
     Talk talk = ask == null || ask.isEmpty() ? null : new Talk(Talk.How.WHEN_ASKED, ask, "");
-    return new Hints(unit == null ? null : MassUnit.ofSymbol(unit).orElse(null), talk, text);
+    return new Hints(unit(spec), talk, text);
+  }
+
+  private static @Nullable MassUnit unit(LinkSpec spec) {
+    String unit = spec.options().unit();
+    return unit == null ? null : MassUnit.ofSymbol(unit).orElse(null);
+  }
+
+  /** What can be told from whole lines that a balance typed, each on a press of its key. */
+  public static Learned learnTyped(LinkSpec spec, List<String> lines) {
+    StringBuilder text = new StringBuilder();
+    lines.forEach(line -> text.append(new String(bytes(line), ISO_8859_1)).append('\n'));
+    Sample typed = new Sample(Situation.UNKNOWN, text.toString(), true);
+    Talk talk = new Talk(Talk.How.ON_KEY, "", "");
+    return Learner.learn(List.of(typed), new Hints(unit(spec), talk, true));
+  }
+
+  private static byte[] bytes(String line) {
+    return line.getBytes(ISO_8859_1);
   }
 
   /**

@@ -141,6 +141,7 @@ final class SeenFlags {
   private void weighing(Set<Flag> flags, Weighed weighed) {
     add(flags, weighed.moistureMg() > weighed.resolutionMg(), Flag.MOISTURE);
     add(flags, weighed.keyed(), Flag.KEYED);
+    add(flags, weighed.pressed(), Flag.TWO_PRESSES);
     add(flags, !weighed.observed() && !weighed.keyed(), Flag.STATED);
     switch (checks.around(weighed)) {
       case MISSING -> flags.add(Flag.CHECK_MISSING);

@@ -41,7 +41,7 @@ final class Trace {
             Column.text("check", "balance check around it: passed, missing or failed"),
             Column.text("cycle", "drying cycle before it"),
             Column.text("operator", "who weighed"),
-            Column.text("origin", "observed, keyed or stated"),
+            Column.text("origin", "observed, two presses, keyed or stated"),
             Column.text("verdict", "constant-mass verdict"),
             Column.text("corrected_by", "ledger entries that amend it"));
     List<List<String>> rows = new ArrayList<>();
@@ -72,6 +72,8 @@ final class Trace {
   private static String origin(Weighed weighed) {
     if (weighed.keyed()) {
       return "keyed";
+    } else if (weighed.pressed() && weighed.observed()) {
+      return "two presses";
     }
     return weighed.observed() ? "observed" : "stated";
   }

@@ -17,6 +17,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -188,6 +190,36 @@ class PressedBalanceIT {
     assertEquals(0, lab.run("postweigh", "--balance", "typed", "--json", "--events"), lab::err);
     assertEquals(List.of("0.14321"), masses());
     assertTrue(lab.out().contains("\"filter\":\"" + id + "\""), lab::out);
+    saidForGood();
+  }
+
+  /** The clean mass was keyed in, the loaded one came by two presses: every paper says so. */
+  private void saidForGood() throws Exception {
+    lab.ok("results", "--batch", "B", "--json");
+    String flags = ";" + field("flags") + ";";
+    assertTrue(flags.contains(";keyed;") && flags.contains(";two-presses;"), flags);
+    Path out = folder.resolve("out");
+    lab.ok("results", "--batch", "B", "--out", out.toString());
+    String report = words(out.resolve("report.pdf"));
+    assertTrue(report.contains("told by two presses, not watched"), report);
+    assertTrue(report.contains("keyed in, not read from the balance"), report);
+    String weighings = Files.readString(out.resolve("weighings.csv"));
+    assertTrue(weighings.contains(",two presses,") && weighings.contains(",keyed,"), weighings);
+    Path sheet = folder.resolve("log.pdf");
+    lab.ok("logsheet", "--batch", "B", "--out", sheet.toString());
+    String log = words(sheet);
+    assertTrue(log.contains("two presses, not watched") && log.contains("keyed in"), log);
+  }
+
+  private String field(String name) throws Exception {
+    Map<?, ?> row = (Map<?, ?>) ((List<?>) lab.document().get("rows")).get(0);
+    return String.valueOf(row.get(name));
+  }
+
+  private static String words(Path pdf) throws IOException {
+    try (var document = Loader.loadPDF(Files.readAllBytes(pdf))) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
   }
 
   private static void close(OutputStream out) {
