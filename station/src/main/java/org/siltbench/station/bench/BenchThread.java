@@ -1,12 +1,12 @@
 package org.siltbench.station.bench;
 
+import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The one thread that touches a bench's files. Nobody interrupts it: an interrupt would close a
@@ -14,21 +14,63 @@ import org.jspecify.annotations.Nullable;
  */
 final class BenchThread implements AutoCloseable {
 
-  private static final boolean SPARE_CORE = Runtime.getRuntime().availableProcessors() > 1;
-  private static final long AWAKE = 1_000_000;
+  /**
+   * What can wait starts after a pause: started at once, it would keep the caller from its answer.
+   */
+  private static final long PAUSE = 3;
 
-  private final ExecutorService executor;
-  private volatile @Nullable Thread thread;
+  private static final Runnable END = () -> {};
+  private static final Runnable NOTHING = () -> {};
+
+  private final BlockingQueue<Runnable> queue = new LinkedBlockingQueue<>();
+  private final Watch workWatch = new Watch();
+  private final Watch answerWatch = new Watch();
+  private final Thread thread;
+  private Runnable later = NOTHING;
+  private boolean closed;
 
   BenchThread(String name) {
-    executor =
-        Executors.newSingleThreadExecutor(
-            work -> {
-              Thread fresh = new Thread(work, name);
-              fresh.setDaemon(true);
-              thread = fresh;
-              return fresh;
-            });
+    this.thread = new Thread(this::live, name);
+    thread.setDaemon(true);
+    thread.start();
+  }
+
+  private void live() {
+    Runnable work = next();
+    while (work != END) {
+      done(work);
+      work = next();
+    }
+  }
+
+  /** Does one piece; nobody waits for its failure, so the thread tells and goes on. */
+  private void done(Runnable work) {
+    try {
+      work.run();
+    } catch (RuntimeException | Error e) {
+      thread.getUncaughtExceptionHandler().uncaughtException(thread, e);
+    }
+  }
+
+  /**
+   * Work seldom comes alone: a question about the filter, then the act. A thread that has fallen
+   * asleep in between is woken late, so it stays awake for a moment.
+   */
+  private Runnable next() {
+    workWatch.awaitAwake(() -> !queue.isEmpty());
+    while (true) {
+      try {
+        Runnable work = later == NOTHING ? queue.take() : queue.poll(PAUSE, TimeUnit.MILLISECONDS);
+        if (work != null) {
+          return work;
+        }
+        Runnable waiting = later;
+        later = NOTHING;
+        done(waiting);
+      } catch (InterruptedException e) {
+        throw new IllegalStateException("nobody interrupts the thread of a bench", e);
+      }
+    }
   }
 
   boolean isCurrent() {
@@ -37,45 +79,38 @@ final class BenchThread implements AutoCloseable {
 
   /** Does the work there and waits for its answer; directly if this is the thread. */
   <T> T call(Supplier<T> work) {
-    return isCurrent() ? work.get() : call(work, () -> {});
+    return isCurrent() ? work.get() : ask(answer -> answer.complete(work.get()), NOTHING);
   }
 
-  /** The same, with something to do there after the answer was given. */
-  <T> T call(Supplier<T> work, Runnable afterwards) {
+  /**
+   * Does work there that gives its answer as soon as it has it, and may go on after it.
+   *
+   * @param afterwards done there when no more work has come for a moment
+   */
+  <T> T ask(Consumer<CompletableFuture<T>> work, Runnable afterwards) {
     CompletableFuture<T> answer = new CompletableFuture<>();
     start(
         () -> {
           try {
-            answer.complete(work.get());
+            work.accept(answer);
           } catch (RuntimeException | Error e) {
             answer.completeExceptionally(e);
           }
-          afterwards.run();
+          later = afterwards == NOTHING ? later : afterwards;
         });
     return await(answer);
   }
 
-  private void start(Runnable work) {
-    try {
-      executor.execute(work);
-    } catch (RejectedExecutionException e) {
-      throw new IllegalStateException("the bench is closed", e);
+  private synchronized void start(Runnable work) {
+    if (closed) {
+      throw new IllegalStateException("the bench is closed");
     }
+    queue.add(work);
   }
 
-  /**
-   * Most answers come within the time that a disk takes. A thread that sleeps meanwhile may have to
-   * wait for the work done after the answer before it is woken, so it stays awake for a moment.
-   */
-  private static void stayAwake(CompletableFuture<?> answer) {
-    long start = System.nanoTime();
-    while (SPARE_CORE && !answer.isDone() && System.nanoTime() - start < AWAKE) {
-      Thread.onSpinWait();
-    }
-  }
-
-  private static <T> T await(CompletableFuture<T> answer) {
-    stayAwake(answer);
+  /** Most answers come within the time that a disk takes. */
+  private <T> T await(CompletableFuture<T> answer) {
+    answerWatch.awaitAwake(answer::isDone);
     boolean interrupted = false;
     try {
       while (true) {
@@ -97,12 +132,13 @@ final class BenchThread implements AutoCloseable {
     }
   }
 
-  boolean isClosed() {
-    return executor.isShutdown();
+  synchronized boolean isClosed() {
+    return closed;
   }
 
   @Override
-  public void close() {
-    executor.shutdown();
+  public synchronized void close() {
+    closed = true;
+    queue.add(END);
   }
 }

@@ -119,14 +119,12 @@ final class LocalBench implements OpenLab {
     if (thread.isCurrent()) {
       throw new IllegalStateException("an act within an act");
     }
-    return thread.call(() -> acted(() -> rule.apply(answers)), keeper::applyPending);
+    return acted(() -> rule.apply(answers));
   }
 
   @Override
   public Entry closeDay() {
-    return thread
-        .call(() -> acted(() -> List.of(dayClosed(ledgers.own().position()))), keeper::applyPending)
-        .get(0);
+    return acted(() -> List.of(dayClosed(ledgers.own().position()))).get(0);
   }
 
   private Draft dayClosed(Position position) {
@@ -154,12 +152,17 @@ final class LocalBench implements OpenLab {
         .orElse(null);
   }
 
+  /** The caller has its answer once the act is forced; to give the lock back can wait so long. */
   private List<Entry> acted(Supplier<List<Draft>> rule) {
-    try {
-      return guard.locked(() -> lockedAct(rule));
-    } catch (IOException e) {
-      throw DiskTrouble.writing(true, e);
-    }
+    return thread.ask(
+        answer -> {
+          try {
+            guard.locked(() -> answer.complete(lockedAct(rule)));
+          } catch (IOException e) {
+            throw DiskTrouble.writing(true, e);
+          }
+        },
+        keeper::applyPending);
   }
 
   /** What failed is taken back before another process can come and read it. */

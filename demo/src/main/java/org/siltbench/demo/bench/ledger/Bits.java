@@ -77,7 +77,7 @@ final class Bits {
   /** Quantiles as text, in the unit of the values. */
   static Map<String, Object> spread(double[] values) {
     Map<String, Object> spread = new LinkedHashMap<>();
-    for (double p : List.of(0.5, 0.95, 0.99)) {
+    for (double p : List.of(0.1, 0.5, 0.95, 0.99)) {
       spread.put("p" + Math.round(p * 100), rounded(quantile(values, p)));
     }
     return spread;

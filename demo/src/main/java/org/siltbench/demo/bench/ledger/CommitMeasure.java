@@ -28,7 +28,7 @@ public final class CommitMeasure {
         FileChannel bare =
             FileChannel.open(
                 folder.resolve("bare"), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
-      measure(lab, bare, 200);
+      measure(lab, bare, 1000);
       return Json.write(measure(lab, bare, count));
     } finally {
       Bits.remove(folder);
