@@ -19,8 +19,14 @@ final class BenchThread implements AutoCloseable {
    */
   private static final long PAUSE = 3;
 
-  private static final Runnable END = () -> {};
-  private static final Runnable NOTHING = () -> {};
+  private static final Runnable END = new Mark("no work will come any more");
+  private static final Runnable NOTHING = new Mark("nothing can wait");
+
+  /** Stands for work where there is none. */
+  private record Mark(String meaning) implements Runnable {
+    @Override
+    public void run() {}
+  }
 
   private final BlockingQueue<Runnable> queue = new LinkedBlockingQueue<>();
   private final Watch workWatch = new Watch();

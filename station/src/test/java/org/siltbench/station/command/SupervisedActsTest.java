@@ -77,15 +77,21 @@ class SupervisedActsTest {
   /** The weigher is refused and nothing is written; without a reason so is the supervisor. */
   private void onlyASupervisorWithAReason(String... words) throws Exception {
     String before = ledger();
-    String[] reasoned = with(words, "--reason", "edge torn at unpacking");
-    assertEquals(1, lab.run(as("AB", reasoned)), lab.err());
-    assertTrue(lab.err().contains("supervise"), lab.err());
     assertTrue(lab.run(as("SU", with(words, "--reason", " "))) != 0, lab.err());
     assertEquals(before, ledger());
-    lab.ok(as("SU", reasoned));
+    onlyASupervisor(with(words, "--reason", "edge torn at unpacking"));
+  }
+
+  /** The last word is the reason. */
+  private void onlyASupervisor(String... words) throws Exception {
+    String before = ledger();
+    assertEquals(1, lab.run(as("AB", words)), lab.err());
+    assertTrue(lab.err().contains("supervise"), lab.err());
+    assertEquals(before, ledger());
+    lab.ok(as("SU", words));
     String added = ledger().substring(before.length());
     assertTrue(added.contains("\"by\":\"SU\""), added);
-    assertTrue(added.contains("edge torn at unpacking"), added);
+    assertTrue(added.contains(words[words.length - 1]), added);
   }
 
   @Test
@@ -115,6 +121,52 @@ class SupervisedActsTest {
     String[] words = {"postweigh", "--balance", "B1", "--keyed", "--accept", filters.get(0)};
     assertEquals(2, lab.run(as("SU", words)), lab.err());
     assertTrue(lab.err().contains("reason"), lab.err());
+  }
+
+  @Test
+  void aMassFarTooLightIsAcceptedByASupervisorWhoseReasonStandsInTheEntry() throws Exception {
+    String id = filters.get(0);
+    received(id);
+    String typed = id + " 0.1000 0.1000\n";
+    String[] words = {"postweigh", "--balance", "B1", "--keyed", "--at", "2026-03-03T10:30+01:00"};
+    String before = ledger();
+    assertEquals(1, lab.input(typed).run(as("SU", words)), "the rule stops it for anyone");
+    assertTrue(lab.err().contains("12.3 mg less"), lab.err());
+    String[] accepting = with(words, "--accept", id, "--reason", "edge torn off, seen");
+    assertEquals(1, lab.input(typed).run(as("AB", accepting)));
+    assertTrue(lab.err().contains("supervise"), lab.err());
+    assertEquals(before, ledger(), "nothing is recorded by those who may not");
+    lab.input(typed).ok(as("SU", accepting));
+    Map<String, ?> entry = Json.object(ledger().substring(before.length()).strip());
+    Map<?, ?> data = (Map<?, ?>) entry.get("data");
+    assertEquals("SU", entry.get("by"));
+    assertEquals("0.1000", data.get("mass_g"));
+    assertEquals(true, data.get("override"));
+    assertEquals("edge torn off, seen", data.get("reason"));
+  }
+
+  /** Back from the field, dried and cooled. */
+  private void received(String id) throws Exception {
+    Path notes = folder.resolve("notes.csv");
+    Files.writeString(
+        notes,
+        """
+        filter,sample,role,site,collected,volume_ml,condition
+        %s,S1,sample,Upper,2026-03-02T10:00:00+01:00,500,ok
+        """
+            .formatted(id));
+    lab.run(as("AB", "receive", "--from", notes.toString()));
+    String[] in = {"dry", "start", "--filters", id, "--temp", "104"};
+    lab.ok(as("AB", with(in, "--in", "2026-03-03T08:00+01:00")));
+    lab.ok(as("AB", "dry", "end", "--temp", "104", "--out", "2026-03-03T09:30+01:00"));
+  }
+
+  @Test
+  void releasingTakesASupervisorWhoseReasonStandsInTheEntry() throws Exception {
+    received(filters.get(0));
+    String[] words = {"postweigh", "--balance", "B1", "--keyed", "--at", "2026-03-03T10:30+01:00"};
+    lab.input(filters.get(0) + " 0.1200 0.1200\n").ok(as("AB", words));
+    onlyASupervisor("release", "--batch", "B", "--accept", "the client waits for it");
   }
 
   @Test
