@@ -73,4 +73,18 @@ final class CheckValuesPageTest {
     String stated = "Published: " + first + " values. Ours: " + second + " values.";
     assertEquals(1, page.split(stated, -1).length - 1, stated);
   }
+
+  @Test
+  void every_hostile_case_names_a_test_that_is_there() throws IOException {
+    String page = Files.readString(ROOT.resolve("docs/uncertainty.md"));
+    String section = page.substring(page.indexOf("## Hostile cases"), page.indexOf("## Measured"));
+    List<String> cases = section.lines().filter(l -> l.endsWith("` |")).toList();
+    Map<String, String> sources = sources();
+    for (String line : cases) {
+      String[] name =
+          line.substring(line.lastIndexOf("| `") + 3, line.lastIndexOf('`')).split("\\.");
+      assertTrue(sources.getOrDefault(name[0], "").contains("void " + name[1] + "("), line);
+    }
+    assertEquals(8, cases.size());
+  }
 }
