@@ -77,7 +77,6 @@ public final class BenchStage {
     BenchStage made = new BenchStage(assembly, nanos, width, height);
     stage.setTitle(made.desk.texts(Shell.class).get("window.title"));
     stage.setScene(made.scene);
-    made.second();
     stage.show();
     return made;
   }
@@ -91,6 +90,7 @@ public final class BenchStage {
       desk.go(screen);
     }
     fill.run();
+    second();
   }
 
   private void second() {

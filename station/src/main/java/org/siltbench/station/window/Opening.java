@@ -3,9 +3,13 @@ package org.siltbench.station.window;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Notice;
 
 /**
  * The window comes up in two steps: the strip alone, with the balance that is heard already; then,
@@ -17,12 +21,16 @@ final class Opening {
   private static final double HEIGHT = 768;
   private static final int FRAMES_OF_THE_STRIP_ALONE = 10;
 
+  private static final String ABOUT = "opening";
+
   private final Opened opened;
+  private final PauseTransition late = new PauseTransition(Duration.seconds(2));
   private final CountDownLatch closed = new CountDownLatch(1);
   private volatile @Nullable RuntimeException failure;
 
   Opening(Opened opened) {
     this.opened = opened;
+    late.setOnFinished(event -> tellThatItTakes());
   }
 
   /** Shows it; on the screen's thread. */
@@ -33,7 +41,10 @@ final class Opening {
     Optional<FirstMass> measured = measured(window, stage);
     Frames.after(
         FRAMES_OF_THE_STRIP_ALONE,
-        () -> opened.openLab(() -> fill(window, measured), problem -> fail(stage, problem)));
+        () -> {
+          late.play();
+          opened.openLab(() -> fill(window, measured), problem -> fail(stage, problem));
+        });
   }
 
   private static Optional<FirstMass> measured(BenchStage window, Stage stage) {
@@ -43,7 +54,15 @@ final class Opening {
         : Optional.of(FirstMass.await(window.scene(), Path.of(once), stage::hide));
   }
 
+  /** A register that is made anew from a long ledger takes its time. */
+  private void tellThatItTakes() {
+    Desk desk = opened.assembly().desk();
+    desk.notices().show(Notice.note(ABOUT, desk.texts(Opening.class).get("lab.opening")));
+  }
+
   private void fill(BenchStage window, Optional<FirstMass> measured) {
+    late.stop();
+    opened.assembly().desk().notices().clear(ABOUT);
     boolean balance = opened.assembly().desk().balance().isPresent();
     window.fill(balance ? "today" : "connect");
     window.askWho();

@@ -71,10 +71,10 @@ final class LogView extends HBox {
   private Grid<EntryList.Shown> table() {
     Grid<EntryList.Shown> table =
         new Grid<EntryList.Shown>(texts, "entries", "entries.none", model.entries())
-            .column("time", 2.6, shown -> moments.at(shown.entry().at()))
-            .column("kind", 2.7, shown -> words.kind(shown.entry().kind()))
-            .column("what", 4.8, shown -> words.summary(shown))
-            .nodes("state", 0.9, LogView::state)
+            .column("time", 2.7, shown -> moments.at(shown.entry().at()))
+            .column("kind", 2.6, shown -> words.kind(shown.entry().kind()))
+            .column("what", 4.2, shown -> words.summary(shown))
+            .nodes("state", 1.25, LogView::state)
             .chosen(model::choose);
     table
         .getSelectionModel()

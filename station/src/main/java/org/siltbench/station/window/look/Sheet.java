@@ -63,6 +63,9 @@ public final class Sheet extends GridPane {
     ComboBox<T> box = Choices.of(things, name);
     box.valueProperty().bindBidirectional(value);
     box.setMaxWidth(Double.MAX_VALUE);
+    if (columns > 1) {
+      box.getStyleClass().add("long");
+    }
     return add(Controls.captioned(texts, key, box), columns);
   }
 

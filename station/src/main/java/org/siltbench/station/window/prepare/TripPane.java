@@ -32,11 +32,11 @@ final class TripPane extends VBox {
     which.setId("which");
     grid =
         new Grid<FilterState>(texts, "trip.filters", "trip.none", model.filters())
-            .column("filter", 2.2, filter -> InPrint.id(filter.id()))
-            .column("role", 2, filter -> words.role(filter.role()))
-            .column("status", 2.6, filter -> words.status(filter.status()))
-            .column("trip", 2.4, FilterState::trip)
-            .nodes("bag", 1.8, filter -> bag(filter))
+            .column("filter", 2.5, filter -> InPrint.id(filter.id()))
+            .column("role", 1.9, filter -> words.role(filter.role()))
+            .column("status", 2.5, filter -> words.status(filter.status()))
+            .column("trip", 2.3, FilterState::trip)
+            .nodes("bag", 1.7, filter -> bag(filter))
             .nodes("goes", 1.4, this::goes);
     VBox.setVgrow(grid, Priority.ALWAYS);
     Sheet form =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Locale;
+import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
@@ -76,6 +77,8 @@ class CheckIT {
       RobotWindow.await(
           "the verdict", () -> !window.robot().lookup(".check-verdict").queryAll().isEmpty());
       RobotWindow.await("the end", () -> window.desk().weighing().running().get().isEmpty());
+      RobotWindow.await(
+          "the list", () -> ((TableView<?>) window.node("checks")).getItems().size() == 1);
       window.shot("check-failed");
       var checks =
           BalanceState.fold(

@@ -34,7 +34,7 @@ class ConnectIT {
     try (RobotWindow window = RobotWindow.open(folder.resolve("lab"))) {
       RobotWindow.on(
           () -> {
-            window.assembly().connect("practice?seed=3&speed=8");
+            window.assembly().connect("practice?seed=3&speed=20");
             return go(window);
           });
       window.awaitText("state", "Ready");
