@@ -103,6 +103,11 @@ public final class Console {
     return in.ready() ? readLine() : null;
   }
 
+  /** True where a person sits at a terminal. */
+  public boolean terminal() {
+    return terminal;
+  }
+
   /** Asks the terminal for a secret without showing it; empty where there is no terminal. */
   public Optional<char[]> secret(String prompt) {
     java.io.Console tty = terminal ? System.console() : null;

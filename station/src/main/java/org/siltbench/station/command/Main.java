@@ -16,7 +16,8 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    if (args.length > 0 && System.getProperty("java.awt.headless") == null) {
+    boolean window = args.length == 0 || args[0].startsWith("-") || args[0].equals("window");
+    if (!window && System.getProperty("java.awt.headless") == null) {
       System.setProperty("java.awt.headless", "true");
     }
     System.exit(new Program(surroundings(Console.ofProcess())).run(args));

@@ -23,16 +23,18 @@ public final class Program {
   /** Runs one command line. */
   public int run(String... args) {
     List<String> words = List.of(args);
-    String first = words.isEmpty() ? "window" : words.get(0);
+    String first = words.isEmpty() ? "" : words.get(0);
     if (first.equals("--help") || first.equals("-h") || first.equals("help")) {
       return help(around.commands());
     }
-    Optional<CommandEntry> called = find(words.isEmpty() ? List.of(first) : words);
+    Optional<CommandEntry> called =
+        find(first.startsWith("-") || words.isEmpty() ? List.of("window") : words);
     if (called.isPresent() && words.isEmpty()) {
       return run(called.get().make().get(), new CommonOptions()); // nothing to parse: seen sooner
     }
     if (called.isPresent()) {
-      int used = called.get().path().size();
+      int used =
+          first.startsWith("-") ? 0 : called.get().path().size(); // options alone: the window
       return run(called.get(), words.subList(used, words.size()));
     }
     return notFound(words);

@@ -181,6 +181,17 @@ public final class Session implements AutoCloseable {
     return new LabFolders().setting(who());
   }
 
+  /** The same session over another lab folder. */
+  public Session over(Path folder) {
+    CommonOptions other = new CommonOptions();
+    other.lab = folder;
+    other.json = options.json;
+    other.events = options.events;
+    other.operator = options.operator;
+    other.pinFile = options.pinFile;
+    return new Session(around, other);
+  }
+
   /** Who may work in the lab. */
   public People people() {
     return new People(labFolder(), clock(), new SecureRandom());

@@ -71,6 +71,7 @@ public final class Assembly implements AutoCloseable {
   private final StripModel strip;
   private Consumer<String> scans = text -> {};
   private Consumer<Path> wanted = folder -> {};
+  private Runnable again = () -> {};
   private Optional<SerialScanner> scanner = Optional.empty();
   private String scannerPort = "";
 
@@ -112,6 +113,11 @@ public final class Assembly implements AutoCloseable {
           @Override
           public void openPractice(Path labFolder) {
             wanted.accept(labFolder);
+          }
+
+          @Override
+          public void again() {
+            again.run();
           }
         });
     weighing.told(event -> strip.told(event, desk));
@@ -168,6 +174,11 @@ public final class Assembly implements AutoCloseable {
   /** Who opens a practice lab beside this one. */
   void wanted(Consumer<Path> opener) {
     wanted = opener;
+  }
+
+  /** Who closes the window and opens it again. */
+  void again(Runnable reopener) {
+    again = reopener;
   }
 
   /** Who takes the scans of a scanner on a port of its own. */

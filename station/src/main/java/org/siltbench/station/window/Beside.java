@@ -14,18 +14,25 @@ import org.siltbench.station.command.Main;
 final class Beside {
 
   private final Setting setting;
+  private final List<String> options;
 
+  /** With the same Java options as this window. */
   Beside(Setting setting) {
+    this(setting, ManagementFactory.getRuntimeMXBean().getInputArguments());
+  }
+
+  Beside(Setting setting, List<String> options) {
     this.setting = setting;
+    this.options = List.copyOf(options);
   }
 
   /** Makes the practice lab if it is not there, and starts a window over it. */
-  void open(Path folder) {
+  Process open(Path folder) {
     if (!LabFolder.exists(folder)) {
       LabFolder.create(folder, "practice", true, setting).close();
     }
     try {
-      new ProcessBuilder(command(folder))
+      return new ProcessBuilder(command(folder))
           .redirectOutput(ProcessBuilder.Redirect.DISCARD)
           .redirectError(ProcessBuilder.Redirect.DISCARD)
           .start();
@@ -35,10 +42,10 @@ final class Beside {
   }
 
   /** This same program, with the same Java and the same class path. */
-  static List<String> command(Path folder) {
+  List<String> command(Path folder) {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    words.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+    words.addAll(options);
     words.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
     words.addAll(List.of("window", "--lab", folder.toString(), "--balance", "practice"));
     return words;

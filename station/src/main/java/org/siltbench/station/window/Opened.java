@@ -83,7 +83,7 @@ record Opened(LaterLab lab, Assembly assembly, Executor thread, Gate bench)
   }
 
   /** English, unless the person or the computer speaks German. */
-  private static Locale locale(String chosen) {
+  static Locale locale(String chosen) {
     String language = chosen.isEmpty() ? Locale.getDefault().getLanguage() : chosen;
     return language.equals(Locale.GERMAN.getLanguage()) ? Locale.GERMAN : Locale.ENGLISH;
   }

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javafx.animation.PauseTransition;
-import javafx.application.Platform;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 import org.jspecify.annotations.Nullable;
@@ -17,8 +16,8 @@ import org.siltbench.station.window.desk.Notice;
  */
 final class Opening {
 
-  private static final double WIDTH = 1366;
-  private static final double HEIGHT = 768;
+  static final double WIDTH = 1366;
+  static final double HEIGHT = 768;
   private static final int FRAMES_OF_THE_STRIP_ALONE = 10;
 
   private static final String ABOUT = "opening";
@@ -27,6 +26,7 @@ final class Opening {
   private final PauseTransition late = new PauseTransition(Duration.seconds(2));
   private final CountDownLatch closed = new CountDownLatch(1);
   private volatile @Nullable RuntimeException failure;
+  private volatile boolean again;
 
   Opening(Opened opened) {
     this.opened = opened;
@@ -37,6 +37,13 @@ final class Opening {
   void show() {
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
+    opened
+        .assembly()
+        .again(
+            () -> {
+              again = true;
+              stage.hide();
+            });
     BenchStage window = BenchStage.strip(stage, opened.assembly(), System::nanoTime, WIDTH, HEIGHT);
     Optional<FirstMass> measured = measured(window, stage);
     Frames.after(
@@ -77,14 +84,15 @@ final class Opening {
   /**
    * Waits until the window is closed.
    *
+   * @return true if it is to be opened again
    * @throws org.siltbench.station.Problem if the lab could not be opened
    */
-  void awaitEnd() throws InterruptedException {
+  boolean awaitEnd() throws InterruptedException {
     closed.await();
-    Platform.exit();
     RuntimeException why = failure;
     if (why != null) {
       throw why;
     }
+    return again;
   }
 }

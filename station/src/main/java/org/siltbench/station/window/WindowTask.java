@@ -1,15 +1,21 @@
 package org.siltbench.station.window;
 
+import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
+import javafx.stage.Stage;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
+import org.siltbench.station.window.desk.PracticeFolder;
+import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.work.weigh.Scale;
 import picocli.CommandLine.Option;
 
@@ -18,6 +24,8 @@ final class WindowTask implements Task {
 
   /** The toolkit warns that it lies on the class path, where it is meant to be; kept strongly. */
   private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+  private static final String NO_ANSWER = "The screen that DISPLAY names does not answer.";
 
   @Option(
       names = "--balance",
@@ -31,29 +39,79 @@ final class WindowTask implements Task {
     if (balance != null) {
       Scale.parse(balance);
     }
-    if (!session.labExists()) {
-      session.create("bench", false).close();
-    }
     TOOLKIT.setLevel(Level.SEVERE);
+    boolean known = session.labExists();
+    boolean there = known || startToolkit();
+    if (!there) {
+      throw noScreen(NO_ANSWER);
+    }
+    Optional<Session> lab = known ? Optional.of(session) : welcomed(session);
     Threads threads = new Threads();
     try {
-      Gate screen = new Gate(Platform::runLater);
-      Future<Opened> assembling =
-          threads.live().submit(() -> Opened.of(session, threads, screen, balance));
-      boolean there = startToolkit();
-      try (Opened opened = await(assembling)) {
-        if (!there) {
-          throw noScreen("The screen that DISPLAY names does not answer.");
-        }
-        screen.open();
-        Opening opening = new Opening(opened);
-        Platform.runLater(opening::show);
-        opening.awaitEnd();
+      boolean again = lab.isPresent();
+      for (boolean started = !known; again; started = true) {
+        again = show(lab.get(), threads, started);
       }
     } finally {
       threads.close();
+      Platform.exit();
     }
     return 0;
+  }
+
+  /** Nothing is made before the person has chosen; nothing at all where the window is closed. */
+  private static Optional<Session> welcomed(Session session) throws InterruptedException {
+    Welcome.Wish wish = ask(session.labFolder());
+    if (wish == Welcome.Wish.NOTHING) {
+      return Optional.empty();
+    }
+    boolean practice = wish == Welcome.Wish.PRACTICE;
+    Session over = practice ? session.over(PracticeFolder.beside(session.labFolder())) : session;
+    if (!over.labExists()) {
+      over.create(practice ? "practice" : "bench", practice).close();
+    }
+    return Optional.of(over);
+  }
+
+  private static Welcome.Wish ask(Path folder) throws InterruptedException {
+    Platform.setImplicitExit(false);
+    CompletableFuture<Welcome.Wish> answer = new CompletableFuture<>();
+    Texts texts = Texts.of(Welcome.class, Opened.locale(""));
+    Platform.runLater(
+        () -> {
+          try {
+            var unused =
+                new Welcome(new Stage(), texts, folder, Opening.WIDTH, Opening.HEIGHT)
+                    .wish()
+                    .thenAccept(answer::complete);
+          } catch (RuntimeException e) {
+            answer.completeExceptionally(e);
+          }
+        });
+    try {
+      return answer.get();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+
+  /** Shows the window until it is closed; true if it is to be opened again. */
+  private boolean show(Session session, Threads threads, boolean started)
+      throws InterruptedException {
+    Gate screen = new Gate(Platform::runLater);
+    Future<Opened> assembling =
+        threads.live().submit(() -> Opened.of(session, threads, screen, balance));
+    boolean there = started || startToolkit();
+    try (Opened opened = await(assembling)) {
+      if (!there) {
+        throw noScreen(NO_ANSWER);
+      }
+      Platform.setImplicitExit(false);
+      screen.open();
+      Opening opening = new Opening(opened);
+      Platform.runLater(opening::show);
+      return opening.awaitEnd();
+    }
   }
 
   /** False if there is no screen after all. */

@@ -31,6 +31,15 @@ class ProgramTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
 
   private int run(Task task, String... args) {
+    return run(
+        List.of(
+            new CommandEntry("try", "tries", () -> task),
+            new CommandEntry("net cast", "casts", () -> task),
+            new CommandEntry("net haul", "hauls", () -> task)),
+        args);
+  }
+
+  private int run(List<CommandEntry> offered, String... args) {
     Surroundings around =
         new Surroundings(
             Console.over(InputStream.nullInputStream(), out, err),
@@ -42,10 +51,7 @@ class ProgramTest {
             (spec, formats) -> {
               throw new IOException("no balance here");
             },
-            List.of(
-                new CommandEntry("try", "tries", () -> task),
-                new CommandEntry("net cast", "casts", () -> task),
-                new CommandEntry("net haul", "hauls", () -> task)));
+            offered);
     return new Program(around).run(args);
   }
 
@@ -157,6 +163,22 @@ class ProgramTest {
   void no_words_without_a_window_say_what_to_use() {
     assertEquals(2, run(new Counting()));
     assertTrue(err().contains("--help"), err());
+  }
+
+  @Test
+  void options_alone_open_the_window_on_that_lab() {
+    Path[] lab = new Path[1];
+    Task window =
+        session -> {
+          lab[0] = session.labFolder();
+          return 0;
+        };
+    List<CommandEntry> offered = List.of(new CommandEntry("window", "opens", () -> window));
+    assertEquals(0, run(offered, "--lab", home.resolve("upper").toString()));
+    assertEquals(home.resolve("upper"), lab[0]);
+    assertEquals(0, run(offered));
+    assertEquals(home.resolve(".siltbench"), lab[0]);
+    assertEquals(2, run(offered, "--lab"));
   }
 
   @Test

@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.flag.Flag;
 import org.siltbench.calc.result.Explanation;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.command.LongWork;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
-import org.siltbench.station.work.Progress;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.calculate.BatchDocument;
 import org.siltbench.station.work.calculate.JsonSink;
@@ -55,7 +55,8 @@ final class ResultsCommand implements Task {
     JsonSink.Told told = new JsonSink.Told(compare, explain);
     Map<String, @Nullable Object> document = ResultTable.document(results, told);
     if (out != null) {
-      List<Path> files = ResultFiles.write(bench, results, out, client, compare, progress(session));
+      List<Path> files =
+          ResultFiles.write(bench, results, out, client, compare, new LongWork(session));
       document.put("files", files.stream().map(Path::toString).toList());
       files.forEach(file -> session.message("Written: " + file));
     }
@@ -72,15 +73,6 @@ final class ResultsCommand implements Task {
     }
     BatchDocument.sentences(results.report()).forEach(session::message);
     return 0;
-  }
-
-  private static Progress progress(Session session) {
-    return (what, done, of) -> {
-      session.progress(
-          "Writing the " + what + ", step " + (done + 1) + " of " + of + " …",
-          Map.of("event", "progress", "what", what, "done", done, "of", of));
-      return true;
-    };
   }
 
   private static String line(BatchResults results, FilterResult row) {

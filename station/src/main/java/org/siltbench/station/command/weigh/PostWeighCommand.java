@@ -46,6 +46,9 @@ final class PostWeighCommand implements Task {
   @Option(names = "--go-on", description = "go on after a refusal instead of stopping")
   private boolean goOn;
 
+  @Option(names = "--both", description = "ask for the dish too after each bag")
+  private boolean both;
+
   @Option(names = "--repeat", description = "for repeatability: these masses do not count")
   private boolean repeat;
 
@@ -149,6 +152,7 @@ final class PostWeighCommand implements Task {
         Strictest.expected(bench.register(), Optional.ofNullable(batch)),
         goOn,
         repeat,
+        both,
         accepted,
         reason,
         check,

@@ -48,4 +48,22 @@ final class PostWeighLines implements PostWeighRun.Listener {
     event.put("what", text);
     session.progress(text, event);
   }
+
+  @Override
+  public void askBag(String filter, String dish) {
+    ask("Dish " + dish + " holds " + filter + ": scan its bag.", "scan-bag", filter, dish);
+  }
+
+  @Override
+  public void askDish(String filter, String dish) {
+    ask(filter + " lies in dish " + dish + ": scan the dish.", "scan-dish", filter, dish);
+  }
+
+  private void ask(String text, String name, String filter, String dish) {
+    Map<String, String> event = new LinkedHashMap<>();
+    event.put("event", name);
+    event.put("filter", filter);
+    event.put("dish", dish);
+    session.progress(text, event);
+  }
 }

@@ -130,10 +130,8 @@ final class CheckModel implements Weighing.Listener {
    * @param method whose limit counts
    */
   void start(String name, Phase phase, String method) {
-    Optional<LiveBalance> balance = desk.balance();
+    Optional<LiveBalance> balance = desk.balanceOrTell(ID);
     if (balance.isEmpty()) {
-      desk.notices()
-          .show(Notice.warning(ID, texts.get("no.balance"), texts.get("no.balance.next")));
       return;
     }
     weight = name.strip();

@@ -12,6 +12,7 @@ import org.siltbench.balance.stable.PanEvent;
 import org.siltbench.station.Problem;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
+import org.siltbench.station.window.desk.PracticeFolder;
 import org.siltbench.station.window.desk.Weighing;
 import org.siltbench.station.work.live.LiveBalance;
 import org.siltbench.station.work.preweigh.FirstWeighing;
@@ -55,8 +56,7 @@ final class GuideModel implements Weighing.Listener {
 
   /** Where the practice lab is, beside this one. */
   Path practiceFolder() {
-    Path here = desk.lab().folder().toAbsolutePath();
-    return here.resolveSibling(here.getFileName() + "-practice");
+    return PracticeFolder.beside(desk.lab().folder());
   }
 
   /** Opens the practice lab in a window beside this one. */

@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyLongProperty;
 import javafx.beans.property.ReadOnlyLongWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import org.siltbench.station.Problem;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.work.equip.BalanceRecord;
 import org.siltbench.station.work.live.LiveBalance;
@@ -117,6 +118,15 @@ public final class Desk {
     return balance;
   }
 
+  /** The balance to weigh on; where there is none the person is told how to connect one. */
+  public Optional<LiveBalance> balanceOrTell(String about) {
+    if (balance.isEmpty()) {
+      Texts texts = texts(Desk.class);
+      notices().show(Notice.warning(about, texts.get("no.balance"), texts.get("no.balance.next")));
+    }
+    return balance;
+  }
+
   /** Sets the balance, already started. */
   public void balance(LiveBalance live) {
     balance = Optional.of(live);
@@ -136,6 +146,18 @@ public final class Desk {
   /** Opens a window over a practice lab beside this one; it takes a moment, so ask aside. */
   public void openPractice(Path labFolder) {
     doors.ifPresent(window -> window.openPractice(labFolder));
+  }
+
+  /**
+   * Closes the window and opens it again over the same lab, as in another language.
+   *
+   * @throws Problem.Refused while a run has the pan
+   */
+  public void openAgain() {
+    if (!weighing().running().get().isEmpty()) {
+      throw new Problem.Refused(DeskSays.PAN_IN_USE);
+    }
+    doors.ifPresent(Doors::again);
   }
 
   /** Keeps what this bench likes; the window follows. */

@@ -10,4 +10,7 @@ public interface Doors {
 
   /** Opens a window over a practice lab beside this one; the lab is made if there is none. */
   void openPractice(Path labFolder);
+
+  /** Closes the window and opens it again over the same lab. */
+  void again();
 }

@@ -54,6 +54,15 @@ public final class Scans {
     }
   }
 
+  /** As short as the number of a dish: true if the screen in front asks for one. */
+  public boolean takeDish(String entered) {
+    boolean taken = front.get().map(t -> t.scannedOther(entered.strip())).orElse(false);
+    if (taken) {
+      desk.signOn().touch();
+    }
+    return taken;
+  }
+
   private void noBag(String entered, Problem problem) {
     desk.work()
         .run(

@@ -1,6 +1,8 @@
 package org.siltbench.station.window.postweigh;
 
+import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -18,16 +20,19 @@ final class PostNowCard extends VBox {
   private final Texts texts;
   private final NowSign sign = new NowSign(this);
   private final Button decide;
+  private final TextField reason = new TextField();
+  private final Node why;
   private final VerdictPane verdict;
 
   PostNowCard(PostWeighModel model, Texts texts) {
     this.model = model;
     this.texts = texts;
     this.verdict = new VerdictPane(texts);
-    this.decide = Controls.primary(texts, "decide", model::decide);
+    this.decide = Controls.primary(texts, "decide", this::decide);
+    this.why = Controls.field(texts, "reason", reason);
     Button finish = Controls.button(texts, "finish", model::finish);
     Button stop = Controls.button(texts, "stop", model::stop);
-    HBox foot = new HBox(decide, Controls.spring(), finish, stop);
+    HBox foot = new HBox(why, decide, Controls.spring(), finish, stop);
     foot.getStyleClass().add("now-row");
     VBox.setVgrow(verdict, Priority.ALWAYS);
     getChildren().addAll(sign, verdict, foot);
@@ -41,11 +46,21 @@ final class PostNowCard extends VBox {
     sign.show(tone(step), shape(step), texts.get("step." + step), model.current().get());
     boolean deciding = step == Step.DECIDE;
     Controls.shown(decide, deciding);
+    Controls.shown(why, deciding);
+    if (deciding) {
+      reason.clear();
+      reason.requestFocus();
+    }
+  }
+
+  /** The decision that is asked for; its reason is asked for until it is given. */
+  boolean decide() {
+    return model.decide(reason.getText());
   }
 
   private static Tone tone(Step step) {
     return switch (step) {
-      case SCAN, PLACE -> Tone.GOOD;
+      case SCAN, BAG_OF_DISH, DISH_OF_BAG, PLACE -> Tone.GOOD;
       case WAIT, STARTING -> Tone.WAIT;
       case DECIDE -> Tone.WARN;
       default -> Tone.PLAIN;
@@ -54,7 +69,8 @@ final class PostNowCard extends VBox {
 
   private static Shape shape(Step step) {
     return switch (step) {
-      case SCAN -> Shape.BAG;
+      case SCAN, BAG_OF_DISH -> Shape.BAG;
+      case DISH_OF_BAG -> Shape.RING;
       case PLACE -> Shape.DOWN;
       case TAKE_OFF, EMPTY_PAN -> Shape.UP;
       case WAIT -> Shape.WAVE;

@@ -2,6 +2,7 @@ package org.siltbench.station.window.postweigh;
 
 import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.window.desk.Texts;
@@ -15,11 +16,13 @@ final class PostSetUpCard extends VBox {
   private final Texts texts;
   private final OneOrNone batch = new OneOrNone();
   private final OneOrNone weight = new OneOrNone();
+  private final CheckBox both;
   private final Button start;
 
   PostSetUpCard(PostWeighModel model, Texts texts) {
     this.model = model;
     this.texts = texts;
+    this.both = Controls.check(texts, "both");
     this.start = Controls.primary(texts, "start", this::start);
     getStyleClass().add("card");
     HBox choices =
@@ -28,7 +31,7 @@ final class PostSetUpCard extends VBox {
     choices.getStyleClass().add("fields");
     HBox go = new HBox(start, Controls.text(texts, "start.key", "hint"));
     go.getStyleClass().add("go");
-    getChildren().addAll(choices, go);
+    getChildren().addAll(choices, both, go);
     model.batches().addListener((ListChangeListener<String>) change -> show());
     model.weights().addListener((ListChangeListener<String>) change -> show());
     show();
@@ -47,6 +50,6 @@ final class PostSetUpCard extends VBox {
   }
 
   void start() {
-    model.start(batch.chosen(), weight.chosen());
+    model.start(batch.chosen(), weight.chosen(), both.isSelected());
   }
 }

@@ -30,6 +30,7 @@ import org.siltbench.station.window.desk.Weighing;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.live.LiveBalance;
+import org.siltbench.station.work.postweigh.DueDishes;
 import org.siltbench.station.work.postweigh.PostWeighReport;
 import org.siltbench.station.work.postweigh.PostWeighRun;
 import org.siltbench.station.work.postweigh.PostWeighSettings;
@@ -50,6 +51,8 @@ final class PostWeighModel implements Weighing.Listener {
     STARTING,
     EMPTY_PAN,
     SCAN,
+    BAG_OF_DISH,
+    DISH_OF_BAG,
     PLACE,
     WAIT,
     TAKE_OFF,
@@ -69,6 +72,9 @@ final class PostWeighModel implements Weighing.Listener {
   private final ReadOnlyStringWrapper end = new ReadOnlyStringWrapper("");
   private @Nullable PostScans scans;
   private volatile @Nullable PostWeighRun run;
+  private Set<String> dishes = Set.of();
+  private Optional<Step> wanted = Optional.empty();
+  private boolean both;
   private String surprising = "";
   private String next = "";
 
@@ -144,12 +150,12 @@ final class PostWeighModel implements Weighing.Listener {
    *
    * @param batch the batch's name, or empty for any filter of the lab
    * @param weight a check weight, or empty
+   * @param askBoth each bag's dish is asked for too
    */
-  void start(String batch, String weight) {
-    Optional<LiveBalance> balance = desk.balance();
+  void start(String batch, String weight, boolean askBoth) {
+    both = askBoth;
+    Optional<LiveBalance> balance = desk.balanceOrTell(ID);
     if (balance.isEmpty()) {
-      desk.notices()
-          .show(Notice.warning(ID, texts.get("no.balance"), texts.get("no.balance.next")));
       return;
     }
     step.set(Step.STARTING);
@@ -186,7 +192,7 @@ final class PostWeighModel implements Weighing.Listener {
   private void run(SetUp made, Scale scale, PostScans from) throws InterruptedException {
     PostWeighSettings settings =
         new PostWeighSettings(
-            scale.name(), made.expected(), true, false, Set.of(), "", made.weight(), null);
+            scale.name(), made.expected(), true, false, both, Set.of(), "", made.weight(), null);
     PostWeighRun started =
         PostWeighRun.of(desk.lab(), desk.methods(), scale.pan(), from, settings, new Told());
     run = started;
@@ -216,6 +222,16 @@ final class PostWeighModel implements Weighing.Listener {
     }
 
     @Override
+    public void askBag(String filter, String dish) {
+      desk.work().onScreen(() -> want(Step.BAG_OF_DISH, texts.get("bag.of.dish", dish, filter)));
+    }
+
+    @Override
+    public void askDish(String filter, String dish) {
+      desk.work().onScreen(() -> want(Step.DISH_OF_BAG, texts.get("dish.of.bag", filter, dish)));
+    }
+
+    @Override
     public void surprising(String filter) {
       desk.work()
           .onScreen(
@@ -233,7 +249,17 @@ final class PostWeighModel implements Weighing.Listener {
     rows.add(0, new PostRow(last.kind(), last.filter(), last.grams(), change));
   }
 
+  private void want(Step other, String text) {
+    desk.notices().clear(ID);
+    wanted = Optional.of(other);
+    current.set(text);
+  }
+
   private void asked() {
+    if (wanted.isPresent()) {
+      step.set(wanted.get());
+      return;
+    }
     current.set("");
     PostScans from = scans;
     if (from != null && !next.isEmpty()) {
@@ -241,8 +267,32 @@ final class PostWeighModel implements Weighing.Listener {
       next = "";
       from.scanned(again);
     } else if (step.get() != Step.DECIDE) {
+      askForNext(step.get());
+    }
+  }
+
+  /** The dishes that wait are known before a scan is asked for; meanwhile a bag may have come. */
+  private void askForNext(Step before) {
+    desk.work()
+        .run(
+            () -> DueDishes.of(desk.lab().register(), Optional.empty()).names(),
+            names -> {
+              dishes = names;
+              scanNext(before);
+            },
+            problem -> scanNext(before));
+  }
+
+  private void scanNext(Step before) {
+    if (step.get() == before) {
       step.set(Step.SCAN);
     }
+  }
+
+  /** What is no bag was scanned; what no dish is called is left to others, as a badge is. */
+  boolean scannedDish(String text) {
+    boolean due = step.get() == Step.SCAN && dishes.contains(text);
+    return (due || step.get() == Step.DISH_OF_BAG) && scanned(text);
   }
 
   /** A bag was scanned; true while a run takes bags. */
@@ -252,6 +302,7 @@ final class PostWeighModel implements Weighing.Listener {
       return false;
     }
     surprising = "";
+    wanted = Optional.empty();
     if (!from.scanned(text)) {
       desk.notices().show(Notice.warning(ID, texts.get("not.yet"), texts.get("not.yet.next")));
       desk.cues().give(Cues.Cue.REFUSED);
@@ -259,14 +310,21 @@ final class PostWeighModel implements Weighing.Listener {
     return true;
   }
 
-  /** The one decision: the mass just refused is right; weigh the filter once more. */
-  boolean decide() {
+  /** The one decision: the mass just refused is right, and why; weigh the filter once more. */
+  boolean decide(String reason) {
     PostWeighRun running = run;
     PostScans from = scans;
     if (surprising.isEmpty() || running == null || from == null) {
       return false;
     }
-    running.accept(surprising);
+    try {
+      running.accept(surprising, reason);
+    } catch (Problem.WrongUse e) {
+      desk.notices().show(ID + ".reason", e);
+      desk.cues().give(Cues.Cue.ATTENTION);
+      return true;
+    }
+    desk.notices().clear(ID + ".reason");
     next = surprising;
     surprising = "";
     desk.notices().clear(ID);
@@ -332,6 +390,7 @@ final class PostWeighModel implements Weighing.Listener {
     run = null;
     surprising = "";
     next = "";
+    wanted = Optional.empty();
     current.set("");
     step.set(Step.OVER);
     if (problem != null) {

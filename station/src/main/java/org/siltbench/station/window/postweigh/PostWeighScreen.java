@@ -5,6 +5,7 @@ import javafx.scene.Node;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.ScanTaker;
 import org.siltbench.station.window.shell.Screen;
+import org.siltbench.station.work.scan.BagScan;
 
 /** Weighs loaded filters by their bags. */
 public final class PostWeighScreen implements Screen {
@@ -30,7 +31,18 @@ public final class PostWeighScreen implements Screen {
 
   @Override
   public Optional<ScanTaker> scans() {
-    return Optional.of(bag -> model.scanned(bag.filter().text()));
+    return Optional.of(
+        new ScanTaker() {
+          @Override
+          public boolean scanned(BagScan bag) {
+            return model.scanned(bag.filter().text());
+          }
+
+          @Override
+          public boolean scannedOther(String text) {
+            return model.scannedDish(text);
+          }
+        });
   }
 
   @Override

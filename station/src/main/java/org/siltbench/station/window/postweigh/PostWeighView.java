@@ -10,20 +10,20 @@ import org.siltbench.station.window.postweigh.PostWeighModel.Step;
 /** Left what to do and the verdict, right what is on the disk. */
 final class PostWeighView {
 
-  private final PostWeighModel model;
   private final Texts texts;
   private final PostSetUpCard setUp;
+  private final PostNowCard now;
   private final RunColumns columns;
 
   PostWeighView(PostWeighModel model, Texts texts) {
-    this.model = model;
     this.texts = texts;
     this.setUp = new PostSetUpCard(model, texts);
+    this.now = new PostNowCard(model, texts);
     this.columns =
         new RunColumns(
             Controls.text(texts, "title", "title"),
             setUp,
-            new PostNowCard(model, texts),
+            now,
             model.end(),
             new Happened<>(
                 Controls.text(texts, "list", "subtitle"),
@@ -61,6 +61,6 @@ final class PostWeighView {
       setUp.start();
       return true;
     }
-    return model.decide();
+    return now.decide();
   }
 }

@@ -167,10 +167,8 @@ final class PreWeighModel implements Weighing.Listener {
    * @param closeBags wait until each bag is scanned closed
    */
   void start(String batch, String weight, int repeatEvery, boolean closeBags) {
-    Optional<LiveBalance> balance = desk.balance();
+    Optional<LiveBalance> balance = desk.balanceOrTell(ID);
     if (balance.isEmpty()) {
-      desk.notices()
-          .show(Notice.warning(ID, texts.get("no.balance"), texts.get("no.balance.next")));
       return;
     }
     step.set(Step.STARTING);

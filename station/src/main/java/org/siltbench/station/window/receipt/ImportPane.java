@@ -10,6 +10,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.window.desk.Texts;
+import org.siltbench.station.window.look.Chooser;
 import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.FileField;
 import org.siltbench.station.window.look.FocusScroll;
@@ -38,8 +39,7 @@ final class ImportPane extends VBox {
     FileField file = new FileField();
     file.textProperty().bindBidirectional(model.file);
     file.setOnAction(event -> model.open());
-    VBox field = Controls.field(texts, "file", file);
-    HBox.setHgrow(field, Priority.ALWAYS);
+    HBox field = Chooser.beside(texts, "file", file, Chooser.Kind.FILE);
     Grid<Heading> table =
         new Grid<Heading>(texts, "headings", "headings.none", headings)
             .column("name", 3, Heading::name)

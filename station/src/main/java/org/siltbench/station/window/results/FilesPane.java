@@ -6,10 +6,11 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.siltbench.station.window.desk.Texts;
+import org.siltbench.station.window.look.Chooser;
 import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.DoingView;
 import org.siltbench.station.window.look.FileField;
 
 /** Writes tables, report and pictures into a folder, and lists what was written. */
@@ -23,8 +24,7 @@ final class FilesPane extends VBox {
   FilesPane(ResultsModel model, Texts texts) {
     this.model = model;
     getStyleClass().add("sheet");
-    VBox where = Controls.field(texts, "folder", folder);
-    HBox.setHgrow(where, Priority.ALWAYS);
+    HBox where = Chooser.beside(texts, "folder", folder, Chooser.Kind.FOLDER);
     HBox fields = new HBox(where, Controls.field(texts, "client", client));
     fields.getStyleClass().add("level");
     VBox card =
@@ -32,7 +32,8 @@ final class FilesPane extends VBox {
             Controls.text(texts, "files.hint", "hint"),
             fields,
             Controls.primary(
-                texts, "files.write", () -> model.write(folder.getText(), client.getText())));
+                texts, "files.write", () -> model.write(folder.getText(), client.getText())),
+            new DoingView(texts, model.doing(), step -> texts.get("doing." + step)));
     card.getStyleClass().add("card");
     ScrollPane scroll = Controls.scroll(written);
     getChildren().addAll(card, scroll);

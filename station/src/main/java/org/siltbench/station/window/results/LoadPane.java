@@ -14,6 +14,7 @@ import org.siltbench.labels.chart.ChartLayout;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.ChartView;
 import org.siltbench.station.window.look.Choices;
+import org.siltbench.station.window.look.Chooser;
 import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.FileField;
 import org.siltbench.station.work.load.LoadSheet;
@@ -59,8 +60,7 @@ final class LoadPane extends VBox {
     sampleStep.setPrefColumnCount(4);
     from.setPrefColumnCount(10);
     to.setPrefColumnCount(10);
-    VBox file = Controls.field(texts, "discharge", discharge);
-    HBox.setHgrow(file, Priority.ALWAYS);
+    HBox file = Chooser.beside(texts, "discharge", discharge, Chooser.Kind.FILE);
     discharge.setOnAction(event -> model.calculate(asked()));
     HBox fields =
         new HBox(

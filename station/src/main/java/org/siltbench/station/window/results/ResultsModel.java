@@ -13,6 +13,7 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.window.desk.BatchChoice;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Doing;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.results.BatchResults;
@@ -30,6 +31,7 @@ final class ResultsModel {
 
   private final Desk desk;
   private final BatchChoice batch;
+  private final Doing doing;
   private final ReadOnlyObjectWrapper<Shown> shown = new ReadOnlyObjectWrapper<>(Shown.NOTHING);
   private final ReadOnlyStringWrapper wanted = new ReadOnlyStringWrapper("");
   private final ObservableList<Path> files = FXCollections.observableArrayList();
@@ -37,6 +39,7 @@ final class ResultsModel {
   ResultsModel(Desk desk) {
     this.desk = desk;
     this.batch = new BatchChoice(desk, this::calculate);
+    this.doing = new Doing(desk);
     desk.changesInFront("results", this::refresh);
   }
 
@@ -46,6 +49,11 @@ final class ResultsModel {
 
   ReadOnlyObjectProperty<Shown> shown() {
     return shown.getReadOnlyProperty();
+  }
+
+  /** How far the writing is. */
+  Doing doing() {
+    return doing;
   }
 
   /** The files written last. */
@@ -103,18 +111,24 @@ final class ResultsModel {
     if (code.isEmpty()) {
       return;
     }
+    doing.begin();
     desk.work()
         .run(
             () -> {
               BatchState state = Batches.require(desk.lab().register(), code);
               BatchResults results = BatchResults.of(desk.lab(), desk.methods(), state);
-              return ResultFiles.write(desk.lab(), results, Path.of(folder.strip()), client);
+              return ResultFiles.write(
+                  desk.lab(), results, Path.of(folder.strip()), client, false, doing);
             },
             this::written,
-            problem -> desk.notices().show("results", problem));
+            problem -> {
+              doing.end();
+              desk.notices().show("results", problem);
+            });
   }
 
   private void written(List<Path> now) {
+    doing.end();
     files.setAll(now);
     desk.notices()
         .show(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import javafx.animation.PauseTransition;
 import javafx.event.Event;
 import javafx.event.EventTarget;
@@ -28,10 +29,14 @@ public final class Wedge {
   private final PauseTransition release = new PauseTransition(HOLD);
   private final LongSupplier nanos;
   private final Consumer<String> scans;
+  private final Predicate<String> dishes;
   private boolean passing;
   private boolean swallowing;
+  private boolean known;
+  private long moment;
 
-  private Wedge(LongSupplier nanos, Consumer<String> scans) {
+  private Wedge(LongSupplier nanos, Consumer<String> scans, Predicate<String> dishes) {
+    this.dishes = dishes;
     this.nanos = nanos;
     this.scans = scans;
     release.setOnFinished(event -> pass());
@@ -42,9 +47,12 @@ public final class Wedge {
    *
    * @param nanos a monotonic clock
    * @param scans takes what was scanned
+   * @param dishes takes what is as short as the number of a dish, if it is asked for one; what it
+   *     leaves goes where it was typed
    */
-  public static void listen(Scene scene, LongSupplier nanos, Consumer<String> scans) {
-    Wedge wedge = new Wedge(nanos, scans);
+  public static void listen(
+      Scene scene, LongSupplier nanos, Consumer<String> scans, Predicate<String> dishes) {
+    Wedge wedge = new Wedge(nanos, scans, dishes);
     scene.addEventFilter(KeyEvent.ANY, wedge::key);
   }
 
@@ -52,6 +60,7 @@ public final class Wedge {
     if (passing) {
       return;
     }
+    known = false;
     if (event.getEventType() == KeyEvent.KEY_PRESSED) {
       pressed(event);
     } else if (event.getEventType() == KeyEvent.KEY_TYPED) {
@@ -64,12 +73,25 @@ public final class Wedge {
     }
   }
 
+  /** The moment of the key in hand, asked once. */
+  private long now() {
+    if (!known) {
+      moment = nanos.getAsLong();
+      known = true;
+    }
+    return moment;
+  }
+
   private void pressed(KeyEvent event) {
     swallowing = false;
-    if (isEnd(event.getCode()) && burst.isScan(nanos.getAsLong())) {
+    if (isEnd(event.getCode()) && burst.isScan(now())) {
       swallowing = true;
       event.consume();
       scanned();
+    } else if (isEnd(event.getCode()) && isDish()) {
+      swallowing = true;
+      event.consume();
+      forget();
     } else if (isPlain(event) && isPrintable(event.getText())) {
       letGoOfOld();
       hold(event);
@@ -83,7 +105,7 @@ public final class Wedge {
       event.consume();
     } else if (isPlain(event) && isPrintable(event.getCharacter())) {
       letGoOfOld();
-      burst.add(event.getCharacter().charAt(0), nanos.getAsLong());
+      burst.add(event.getCharacter().charAt(0), now());
       hold(event);
     } else {
       pass();
@@ -92,7 +114,7 @@ public final class Wedge {
 
   /** What stood before a pause was typed by a person. */
   private void letGoOfOld() {
-    if (!burst.text().isEmpty() && !burst.goesOn(nanos.getAsLong())) {
+    if (!burst.text().isEmpty() && !burst.goesOn(now())) {
       pass();
     }
   }
@@ -103,12 +125,20 @@ public final class Wedge {
     release.playFromStart();
   }
 
+  private boolean isDish() {
+    return burst.isShortScan(now()) && dishes.test(burst.text());
+  }
+
   private void scanned() {
     String text = burst.text();
+    forget();
+    scans.accept(text);
+  }
+
+  private void forget() {
     held.clear();
     burst.clear();
     release.stop();
-    scans.accept(text);
   }
 
   private void pass() {

@@ -78,7 +78,9 @@ final class BalanceRoomPane extends VBox {
                   if (file != null) {
                     model.useFormat(file, spec.getText());
                   }
-                }));
+                }),
+            new OwnFilesLine(
+                model, texts, () -> String.valueOf(list.getSelectionModel().getSelectedItem())));
     card.getStyleClass().add("card");
     return card;
   }

@@ -58,9 +58,19 @@ final class LabelRoomPane extends ScrollPane {
                 texts, "paper.printer", choice(Prefs.Name.PAPER_PRINTER, model.printers())),
             Controls.field(texts, "dpi", dpi));
     fields.getStyleClass().add("line");
-    VBox card = new VBox(Controls.text(texts, "labels.hint", "hint"), fields);
+    VBox card =
+        new VBox(
+            Controls.text(texts, "labels.hint", "hint"),
+            fields,
+            new OwnFilesLine(model, texts, this::stock));
     card.getStyleClass().add("card");
     return card;
+  }
+
+  /** The file of the stock that is set; built-in stock has none. */
+  private String stock() {
+    String like = model.like(Prefs.Name.MEDIA);
+    return like.substring(like.lastIndexOf('/') + 1);
   }
 
   private VBox ruler() {

@@ -17,6 +17,9 @@ final class LooksPane extends ScrollPane {
   LooksPane(SettingsModel model, Texts texts) {
     this.model = model;
     this.texts = texts;
+    VBox language =
+        row("language.caption", "language.", Prefs.Name.LANGUAGE, List.of("", "en", "de"));
+    language.getChildren().add(Controls.button(texts, "again", model::openAgain));
     VBox rows =
         new VBox(
             row("look.caption", "theme.", Prefs.Name.THEME, List.of("light", "dark", "contrast")),
@@ -25,7 +28,7 @@ final class LooksPane extends ScrollPane {
                 "zoom.",
                 Prefs.Name.ZOOM,
                 List.of("80", "100", "120", "150", "200")),
-            row("language.caption", "language.", Prefs.Name.LANGUAGE, List.of("", "en", "de")),
+            language,
             row("sound.caption", "sound.", Prefs.Name.SOUND, List.of("on", "off")),
             row("key.caption", "key.", Prefs.Name.KEY, SettingsModel.KEYS));
     rows.getStyleClass().add("sheet");

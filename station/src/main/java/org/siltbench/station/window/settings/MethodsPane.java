@@ -12,6 +12,12 @@ import org.siltbench.station.window.look.Grid;
 /** The methods and their numbers; an own one begins as a changed copy. */
 final class MethodsPane extends VBox {
 
+  /** The file of the method that is chosen. */
+  private static String chosen(Grid<SettingsModel.Known> table) {
+    SettingsModel.Known known = table.getSelectionModel().getSelectedItem();
+    return known == null ? "" : known.key() + ".method";
+  }
+
   MethodsPane(SettingsModel model, Texts texts) {
     Grid<SettingsModel.Known> table =
         new Grid<>(texts, "methods", "methods.none", model.methods())
@@ -38,6 +44,12 @@ final class MethodsPane extends VBox {
     VBox.setVgrow(table, Priority.ALWAYS);
     VBox.setVgrow(text, Priority.ALWAYS);
     getStyleClass().add("sheet");
-    getChildren().addAll(table, Controls.text(texts, "methods.hint", "hint"), text, keep);
+    getChildren()
+        .addAll(
+            table,
+            Controls.text(texts, "methods.hint", "hint"),
+            text,
+            keep,
+            new OwnFilesLine(model, texts, () -> chosen(table)));
   }
 }

@@ -21,6 +21,7 @@ import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.work.Typed;
+import org.siltbench.station.work.exchange.OwnFiles;
 import org.siltbench.station.work.label.RulerTest;
 import org.siltbench.station.work.method.OwnMethod;
 import org.siltbench.station.work.paper.PaperFolder;
@@ -279,5 +280,37 @@ final class SettingsModel {
 
   private void tell(String said) {
     desk.notices().show(Notice.note(ABOUT, said));
+  }
+
+  /** Opens the window again, so that its language is the one chosen. */
+  void openAgain() {
+    desk.notices().clear(ABOUT);
+    try {
+      desk.openAgain();
+    } catch (Problem.Refused e) {
+      desk.notices().show(ABOUT, e);
+    }
+  }
+
+  /** Takes a line format, a method or a label stock in from elsewhere. */
+  void takeFile(String file) {
+    act(
+        () -> new OwnFiles(desk.lab().folder()).take(Path.of(file.strip())),
+        kept -> {
+          refresh();
+          tell(texts.get("own.taken", kept.getFileName()));
+        });
+  }
+
+  /** Writes one out as it stands: into the folder named, else among the papers of the lab. */
+  void giveFile(String name, String folder) {
+    act(
+        () -> {
+          Path to = Path.of(folder.strip());
+          boolean named = !folder.isBlank() && Files.isDirectory(to);
+          return new OwnFiles(desk.lab().folder())
+              .give(name, named ? to : desk.lab().folder().resolve("papers"));
+        },
+        given -> tell(texts.get("own.given", given)));
   }
 }

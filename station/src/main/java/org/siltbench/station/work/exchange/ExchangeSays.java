@@ -18,5 +18,10 @@ enum ExchangeSays implements Code {
   HOW_SKIP,
   HOW_UNITS,
   HOW_COLUMN,
-  TOO_LONG
+  TOO_LONG,
+  OWN_SUFFIX,
+  OWN_UNREADABLE,
+  OWN_WRONG,
+  OWN_EXISTS,
+  OWN_NONE
 }

@@ -3,7 +3,7 @@ package org.siltbench.station.work.postweigh;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.calc.quantity.Mass;
@@ -15,6 +15,7 @@ import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.life.VerdictRule;
 import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.correct.Reasons;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.scan.BagScan;
 import org.siltbench.station.work.weigh.Measured;
@@ -25,19 +26,19 @@ final class PostRecord {
   private final Bench bench;
   private final MethodBook methods;
   private final PostWeighSettings settings;
-  private final Set<String> accepted = ConcurrentHashMap.newKeySet();
+  private final Map<String, String> accepted = new ConcurrentHashMap<>();
   private volatile String surprise = "";
 
   PostRecord(Bench bench, MethodBook methods, PostWeighSettings settings) {
     this.bench = bench;
     this.methods = methods;
     this.settings = settings;
-    accepted.addAll(settings.accept());
+    settings.accept().forEach(id -> accepted.put(id, settings.reason()));
   }
 
-  /** From now on a surprising mass of this filter is recorded all the same. */
-  void accept(String id) {
-    accepted.add(id);
+  /** From now on a surprising mass of this filter is recorded all the same, and why. */
+  void accept(String id, String reason) {
+    accepted.put(id, Reasons.check(reason));
   }
 
   /** The filter whose mass was refused because it surprises; empty for none. */
@@ -49,6 +50,11 @@ final class PostRecord {
   Expected admit(BagScan bag) {
     return Expected.of(
         bench.register(), methods, bag, settings.expected(), settings.repeat(), now());
+  }
+
+  /** The dishes that wait now. */
+  DueDishes dishes() {
+    return DueDishes.of(bench.register(), settings.expected());
   }
 
   /** True if the filter has been dried and not weighed since. */
@@ -115,7 +121,7 @@ final class PostRecord {
     requireDryEnough(expected, seen);
     Mass residue = expected.residue(seen.mass());
     Mass stop = expected.method().residue().stopBelow();
-    if (isTooLight(expected, seen) && !accepted.contains(id)) {
+    if (isTooLight(expected, seen) && !accepted.containsKey(id)) {
       surprise = id;
       throw new Problem.Refused(
           PostWeighSays.TOO_LIGHT, id, residue.abs().toMilligrams(), stop.abs().toMilligrams());
@@ -152,9 +158,7 @@ final class PostRecord {
     seen.putInto(facts.fields());
     if (isTooLight(expected, seen)) {
       facts.put("override", true);
-      if (!settings.reason().isEmpty()) {
-        facts.put("reason", settings.reason());
-      }
+      facts.put("reason", accepted.getOrDefault(expected.state().id(), ""));
     }
     if (!settings.repeat()) {
       facts.put("verdict", verdict.kind().word());

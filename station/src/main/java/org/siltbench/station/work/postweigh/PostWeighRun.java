@@ -2,11 +2,13 @@ package org.siltbench.station.work.postweigh;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.id.Scan;
 import org.siltbench.calc.method.BalanceRule;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
@@ -49,6 +51,12 @@ public final class PostWeighRun {
 
     /** Something the person should know before the load. */
     void hint(String filter, Words text);
+
+    /** A dish was named: its bag is asked for once. */
+    default void askBag(String filter, String dish) {}
+
+    /** A bag was named: the dish of its filter is asked for once. */
+    default void askDish(String filter, String dish) {}
 
     /** The mass just refused could be recorded as it is, if the person says so. */
     default void surprising(String filter) {}
@@ -134,7 +142,7 @@ public final class PostWeighRun {
 
   private Words turn(String entered) throws InterruptedException {
     try {
-      BagScan bag = BagScan.of(entered);
+      BagScan bag = bag(entered);
       Expected expected = record.admit(bag);
       if (!expected.hint().isEmpty()) {
         listener.hint(bag.filter().text(), expected.hint());
@@ -142,6 +150,54 @@ public final class PostWeighRun {
       return weigh(bag, expected);
     } catch (Problem.Refused e) {
       return refuse(name(entered), e, null);
+    }
+  }
+
+  /** The bag, which a dish alone does not name: whichever comes first, the other is asked for. */
+  private BagScan bag(String entered) throws InterruptedException {
+    Optional<String> inDish = inDish(entered);
+    if (inDish.isPresent()) {
+      return bagOf(entered.strip(), inDish.get());
+    }
+    BagScan bag = BagScan.of(entered);
+    if (settings.both()) {
+      requireDish(bag.filter().text(), record.admit(bag).stay().dish());
+    }
+    return bag;
+  }
+
+  private Optional<String> inDish(String entered) {
+    return isBag(entered) ? Optional.empty() : record.dishes().filter(entered);
+  }
+
+  private static boolean isBag(String entered) {
+    return Scan.of(entered).filterOrNull() != null;
+  }
+
+  private BagScan bagOf(String dish, String filter) throws InterruptedException {
+    listener.askBag(filter, dish);
+    Ids.Answer other = next();
+    if (other.end()) {
+      throw new Problem.Refused(PostWeighSays.DISH_ALONE, dish);
+    }
+    BagScan bag = BagScan.of(other.text());
+    if (!bag.filter().text().equals(filter)) {
+      throw new Problem.Refused(PostWeighSays.DISH_HOLDS, dish, filter, bag.filter());
+    }
+    return bag;
+  }
+
+  private void requireDish(String filter, String dish) throws InterruptedException {
+    if (dish.isEmpty()) {
+      return;
+    }
+    listener.askDish(filter, dish);
+    Ids.Answer other = next();
+    if (other.end()) {
+      throw new Problem.Refused(PostWeighSays.BAG_ALONE, filter);
+    }
+    if (!other.text().strip().equalsIgnoreCase(dish)) {
+      throw new Problem.Refused(PostWeighSays.DISH_OTHER, filter, dish, other.text().strip());
     }
   }
 
@@ -178,9 +234,9 @@ public final class PostWeighRun {
     }
   }
 
-  /** The person says that the surprising mass of this filter is right: weigh it once more. */
-  public void accept(String filter) {
-    record.accept(filter);
+  /** The person says that the surprising mass is right, and why: weigh it once more. */
+  public void accept(String filter, String reason) {
+    record.accept(filter, reason);
   }
 
   private static PanLoad load(String id, Expected expected) {

@@ -9,5 +9,10 @@ enum PostWeighSays implements Code {
   NONE_WAITING,
   NOTHING_FOR_IT,
   WRONG_BAG,
-  STOPPED
+  STOPPED,
+  DISH_AMBIGUOUS,
+  DISH_HOLDS,
+  DISH_OTHER,
+  DISH_ALONE,
+  BAG_ALONE
 }

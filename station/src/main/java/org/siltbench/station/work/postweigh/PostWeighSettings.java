@@ -14,6 +14,7 @@ import org.siltbench.station.work.correct.Reasons;
  * @param expected the filters expected, or empty for any of the lab
  * @param goOn go on after a refusal
  * @param repeat the masses are for repeatability and do not count
+ * @param both each bag's dish is asked for too
  * @param accept filters whose surprising mass is recorded all the same
  * @param reason why they are recorded all the same; may be empty if there are none
  * @param weight the check weight to open, bracket and close with; null to check apart
@@ -24,6 +25,7 @@ public record PostWeighSettings(
     Optional<Set<String>> expected,
     boolean goOn,
     boolean repeat,
+    boolean both,
     Set<String> accept,
     String reason,
     @Nullable CheckWeight weight,

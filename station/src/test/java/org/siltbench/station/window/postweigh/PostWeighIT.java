@@ -174,14 +174,48 @@ class PostWeighIT {
       window.awaitText("step", "Place on the pan");
       balance.show("0.10100 g");
       window.awaitText("step", "Is this mass right?");
+      window.robot().push(KeyCode.F12);
+      awaitNotice(window, "A reason is needed");
+      window.robot().write("weighed twice, torn at the rim");
       window.shot("postweigh-decide");
       window.robot().push(KeyCode.F12);
       balance.show(EMPTY);
       window.awaitText("step", "Place on the pan");
       balance.show("0.10100 g");
       window.awaitText("last", "0.10100");
+      assertTrue(
+          LedgerFacts.of(window.lab(), "weighing").stream()
+              .anyMatch(fact -> fact.contains("reason=weighed twice, torn at the rim")));
       balance.show(EMPTY);
       window.awaitText("step", "Scan the next bag");
+    }
+  }
+
+  @Test
+  void a_dish_is_scanned_and_its_bag_is_asked_for_once() throws Exception {
+    Dried dried = dried("dishes");
+    try (RobotWindow window = RobotWindow.open(dried.lab().folder(), time)) {
+      RobotWindow.on(
+          () -> {
+            window.assembly().connect(balance.spec());
+            window.desk().go("postweigh");
+            return true;
+          });
+      window.awaitText("state", "Ready");
+      window.robot().push(KeyCode.F12);
+      window.awaitText("step", "Scan the next bag");
+      window.scan("2");
+      window.awaitText("step", "Scan the bag of this dish");
+      window.scan(dried.ids().get(1));
+      window.awaitText("step", "Place on the pan");
+      balance.show("0.12990 g");
+      window.awaitText("last", "0.12990");
+      balance.show(EMPTY);
+      window.awaitText("step", "Scan the next bag");
+      window.scan("1");
+      window.awaitText("step", "Scan the bag of this dish");
+      window.scan(dried.ids().get(2));
+      awaitNotice(window, "In dish 1 lies " + dried.ids().get(0));
     }
   }
 }

@@ -56,4 +56,14 @@ class BurstTest {
     type("12", 5);
     assertFalse(ends(5));
   }
+
+  @Test
+  void the_number_of_a_dish_is_a_scan_only_where_no_hand_could_be_so_fast() {
+    type("7", 8);
+    assertFalse(ends(8), "too short for a bag");
+    assertTrue(burst.isShortScan(now + 8_000_000L));
+    assertFalse(burst.isShortScan(now + 30_000_000L));
+    type("12", 25);
+    assertFalse(burst.isShortScan(now + 8_000_000L));
+  }
 }

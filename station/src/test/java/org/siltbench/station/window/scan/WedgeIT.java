@@ -52,4 +52,15 @@ class WedgeIT {
       RobotWindow.await("in order", () -> field.getText().equals("RK A"));
     }
   }
+
+  @Test
+  void what_is_as_short_as_a_dish_stays_in_its_field_where_no_dish_is_asked_for() {
+    try (RobotWindow window = RobotWindow.open(folder.resolve("lab"))) {
+      window.robot().push(KeyCode.F1);
+      TextField field = (TextField) window.node("initials");
+      window.robot().clickOn(field);
+      window.scan("14");
+      RobotWindow.await("given back", () -> field.getText().equals("14"));
+    }
+  }
 }

@@ -41,6 +41,8 @@ class PostWeighRunTest {
   private final ScriptedPan pan = new ScriptedPan();
   private final Set<String> accepted = new HashSet<>();
   private boolean goOn;
+  private boolean both;
+  private final Map<String, String> dishes = new java.util.HashMap<>();
   private int cycles;
 
   @BeforeEach
@@ -86,7 +88,9 @@ class PostWeighRunTest {
         "cycle",
         cycle,
         "filters",
-        filters.stream().map(id -> Map.of("filter", id, "dish", "")).toList(),
+        filters.stream()
+            .map(id -> Map.of("filter", id, "dish", dishes.getOrDefault(id, "")))
+            .toList(),
         "purpose",
         "post",
         "in",
@@ -141,7 +145,8 @@ class PostWeighRunTest {
         new PanWatch(
             pan, new HandsFreePan(Pans.filters(methods.get("sm-2540d-22"))), Patience.USUAL, pan);
     PostWeighSettings settings =
-        new PostWeighSettings("B1", expected, goOn, false, accepted, "washed out leaf", null, null);
+        new PostWeighSettings(
+            "B1", expected, goOn, false, both, accepted, "washed out leaf", null, null);
     PostWeighReport report =
         PostWeighRun.of(lab.bench(), methods, watch, feed, settings, pan).run();
     unread = left.size();
@@ -298,5 +303,55 @@ class PostWeighRunTest {
             == org.siltbench.calc.method.BalanceRule.MissingCheck.STOP;
     assertEquals(stops, report.stopped().contains("failed"), report.toString());
     assertEquals(!stops, pan.warned.stream().anyMatch(w -> w.contains("failed")));
+  }
+
+  private void redryInDishes() {
+    for (int i = 0; i < 3; i++) {
+      dishes.put(ids.get(i), i == 2 ? "A1" : Integer.toString(i + 1));
+    }
+    dry(ids);
+  }
+
+  @Test
+  void a_dish_is_taken_and_its_bag_asked_for_once() throws Exception {
+    redryInDishes();
+    pan.mass(ids.get(1), "0.12900").mass(ids.get(2), "0.13000");
+    PostWeighReport report = run("2", ids.get(1), "a1", ids.get(2));
+    assertEquals(
+        List.of(ids.get(1), ids.get(2)),
+        report.weighings().stream().map(PostWeighReport.Done::filter).toList());
+    assertEquals(List.of("bag " + ids.get(1) + " 2", "bag " + ids.get(2) + " a1"), pan.asked);
+  }
+
+  @Test
+  void the_bag_of_another_dish_is_refused_and_nothing_goes_to_either() throws Exception {
+    redryInDishes();
+    refused(run("2", ids.get(0)), "In dish 2 lies " + ids.get(1), ids.get(0));
+    assertEquals(Status.DRYING, state(0).status());
+    assertEquals(Status.DRYING, state(1).status());
+  }
+
+  @Test
+  void a_dish_without_its_bag_weighs_nothing() throws Exception {
+    redryInDishes();
+    refused(run("1"), "The bag of dish 1 was not scanned");
+  }
+
+  @Test
+  void where_both_are_wanted_the_dish_of_each_bag_is_asked_for_and_compared() throws Exception {
+    redryInDishes();
+    both = true;
+    pan.mass(ids.get(0), "0.12900").mass(ids.get(3), "0.13000");
+    PostWeighReport right = run(ids.get(0), "1", ids.get(3));
+    assertEquals(2, right.weighings().size(), "a filter without a dish is not asked for one");
+    refused(run(ids.get(1), "1"), "lies in dish 2, not in 1");
+  }
+
+  @Test
+  void a_dish_number_of_two_cycles_names_no_filter() throws Exception {
+    redryInDishes();
+    dishes.put(ids.get(3), "1");
+    dry(List.of(ids.get(3)));
+    refused(run("1"), "several filters", ids.get(0), ids.get(3));
   }
 }

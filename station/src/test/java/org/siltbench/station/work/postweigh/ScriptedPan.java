@@ -26,6 +26,7 @@ final class ScriptedPan implements ReadingSource, PostWeighRun.Listener {
   final List<String> declined = new ArrayList<>();
   final List<String> hints = new ArrayList<>();
   final List<PostWeighReport.Done> recorded = new ArrayList<>();
+  final List<String> asked = new ArrayList<>();
   final List<String> warned = new ArrayList<>();
   private String shown = "0.00000";
   private double rate;
@@ -113,4 +114,9 @@ final class ScriptedPan implements ReadingSource, PostWeighRun.Listener {
 
   @Override
   public void close() {}
+
+  @Override
+  public void askBag(String filter, String dish) {
+    asked.add("bag " + filter + " " + dish);
+  }
 }

@@ -1,0 +1,35 @@
+package org.siltbench.station.command;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Map;
+import org.siltbench.station.work.Progress;
+
+/**
+ * Tells how far long work is: as events where they were asked for, else to a terminal once it has
+ * taken more than a second. Nothing is told into a file or a pipe. Ctrl+C stops it.
+ */
+public final class LongWork implements Progress {
+
+  private static final Duration PATIENCE = Duration.ofSeconds(1);
+
+  private final Session session;
+  private final Instant begun;
+
+  /** Work that begins now. */
+  public LongWork(Session session) {
+    this.session = session;
+    this.begun = session.clock().instant();
+  }
+
+  @Override
+  public boolean goesOn(String what, int done, int of) {
+    boolean worthALine =
+        session.console().terminal()
+            && Duration.between(begun, session.clock().instant()).compareTo(PATIENCE) > 0;
+    session.progress(
+        worthALine ? "Writing the " + what + ", step " + (done + 1) + " of " + of + " …" : "",
+        Map.of("event", "progress", "what", what, "done", done, "of", of));
+    return true;
+  }
+}
