@@ -7,6 +7,7 @@ import java.util.function.LongSupplier;
 import java.util.function.Predicate;
 import javafx.animation.PauseTransition;
 import javafx.event.Event;
+import javafx.event.EventDispatcher;
 import javafx.event.EventTarget;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -54,6 +55,20 @@ public final class Wedge {
       Scene scene, LongSupplier nanos, Consumer<String> scans, Predicate<String> dishes) {
     Wedge wedge = new Wedge(nanos, scans, dishes);
     scene.addEventFilter(KeyEvent.ANY, wedge::key);
+    EventDispatcher usual = scene.getEventDispatcher();
+    scene.setEventDispatcher(
+        (event, tail) -> {
+          wedge.beforeAlt(event);
+          return usual.dispatchEvent(event, tail);
+        });
+  }
+
+  /** Once the toolkit has seen Alt, it would take a letter held back for one of its own. */
+  private void beforeAlt(Event event) {
+    boolean alt = event instanceof KeyEvent key && key.getCode() == KeyCode.ALT;
+    if (alt && event.getEventType() == KeyEvent.KEY_PRESSED) {
+      pass();
+    }
   }
 
   private void key(KeyEvent event) {

@@ -30,7 +30,7 @@ import org.siltbench.station.window.RobotWindow;
  * goes into the field of that caption, words in bold must be seen, pictures are taken where they
  * stand.
  */
-@Timeout(180)
+@Timeout(300)
 class FirstHourIT {
 
   private static final Path PAGE =

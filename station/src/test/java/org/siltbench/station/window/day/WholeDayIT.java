@@ -25,7 +25,7 @@ import org.siltbench.station.window.BenchTime;
  * on a practice balance of its own, a process at the far end of a real pseudo-terminal. In the end
  * both ledger files say the same.
  */
-@Timeout(180)
+@Timeout(300)
 class WholeDayIT {
 
   @TempDir Path folder;

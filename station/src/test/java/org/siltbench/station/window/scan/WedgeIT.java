@@ -63,4 +63,15 @@ class WedgeIT {
       RobotWindow.await("given back", () -> field.getText().equals("14"));
     }
   }
+
+  @Test
+  void a_key_with_alt_right_after_a_letter_comes_after_that_letter() {
+    try (RobotWindow window = RobotWindow.open(folder.resolve("lab"))) {
+      window.robot().push(KeyCode.F3);
+      RobotWindow.await("the form", () -> window.node("every").isVisible());
+      window.type("every", "");
+      window.robot().write("20m", 0).push(KeyCode.ALT, KeyCode.C);
+      window.awaitText("counted", "19 samples");
+    }
+  }
 }
