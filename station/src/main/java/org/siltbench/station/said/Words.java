@@ -5,6 +5,11 @@ import java.util.Locale;
 /** What can be put in a person's language. */
 public interface Words {
 
+  /**
+   * English at the screen: as that of commands, but without their options, which nobody has there.
+   */
+  Locale SCREEN_ENGLISH = new Locale.Builder().setLanguage("en").setVariant("screen").build();
+
   /** In this language. */
   String in(Locale language);
 

@@ -12,6 +12,7 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.Setting;
 import org.siltbench.station.command.Session;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Notices;
 import org.siltbench.station.window.desk.Prefs;
@@ -85,7 +86,7 @@ record Opened(LaterLab lab, Assembly assembly, Executor thread, Gate bench)
   /** English, unless the person or the computer speaks German. */
   static Locale locale(String chosen) {
     String language = chosen.isEmpty() ? Locale.getDefault().getLanguage() : chosen;
-    return language.equals(Locale.GERMAN.getLanguage()) ? Locale.GERMAN : Locale.ENGLISH;
+    return language.equals(Locale.GERMAN.getLanguage()) ? Locale.GERMAN : Words.SCREEN_ENGLISH;
   }
 
   /** Keeps what is said before there is a desk. */

@@ -85,7 +85,7 @@ class SaidTest {
                         .map(part -> code.getDeclaringClass().getPackageName() + code.key() + part))
             .collect(Collectors.toSet());
     for (Code code : CODES) {
-      for (Locale language : List.of(Locale.ROOT, Locale.GERMAN)) {
+      for (Locale language : List.of(Locale.ROOT, Locale.GERMAN, Words.SCREEN_ENGLISH)) {
         for (String key : keys(code, language)) {
           assertTrue(
               named.contains(code.getDeclaringClass().getPackageName() + key),
@@ -103,6 +103,16 @@ class SaidTest {
       boolean whole = english.equals("{0}"); // the words of another room, told anew in German
       assertTrue(whole || gaps(english).containsAll(gaps(german)), () -> code + ": " + german);
       assertFalse(german.contains(" --") && !german.contains("siltbench "), () -> german);
+    }
+  }
+
+  @Test
+  void englishAtTheScreenTellsTheSameFactsAndNamesNoOptionOfACommand() {
+    for (Code code : CODES) {
+      String atTheScreen = all(code, Words.SCREEN_ENGLISH);
+      assertTrue(gaps(all(code, Locale.ROOT)).containsAll(gaps(atTheScreen)), () -> atTheScreen);
+      assertFalse(
+          atTheScreen.contains("--") && !atTheScreen.contains("siltbench "), () -> atTheScreen);
     }
   }
 

@@ -76,7 +76,7 @@ class FailuresOnScreenTest {
     try (TestDesk bench =
         new TestDesk(
             folder,
-            Locale.ENGLISH,
+            Words.SCREEN_ENGLISH,
             work -> {
               if (holds[0]) {
                 held.add(work);

@@ -42,6 +42,7 @@ import org.siltbench.station.life.LifeSubjects;
 import org.siltbench.station.people.People;
 import org.siltbench.station.people.Person;
 import org.siltbench.station.people.Right;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.look.Theme;
 import org.testfx.api.FxRobot;
@@ -75,19 +76,19 @@ public final class RobotWindow implements AutoCloseable {
   }
 
   public static RobotWindow open(Path folder) {
-    return open(folder, Locale.ENGLISH);
+    return open(folder, Words.SCREEN_ENGLISH);
   }
 
   /** The same on a clock that runs faster. */
   public static RobotWindow open(Path folder, Timebase time) {
     toolkit();
-    return new RobotWindow(folder, Locale.ENGLISH, time);
+    return new RobotWindow(folder, Words.SCREEN_ENGLISH, time);
   }
 
   /** The same, with nobody signed on yet. */
   public static RobotWindow openWithNobody(Path folder, Timebase time) {
     toolkit();
-    RobotWindow window = new RobotWindow(folder, Locale.ENGLISH, time);
+    RobotWindow window = new RobotWindow(folder, Words.SCREEN_ENGLISH, time);
     on(
         () -> {
           window.desk().signOn().off();

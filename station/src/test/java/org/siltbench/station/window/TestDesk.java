@@ -29,6 +29,7 @@ import org.siltbench.station.life.LifeSubjects;
 import org.siltbench.station.people.People;
 import org.siltbench.station.people.Person;
 import org.siltbench.station.people.Right;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 
@@ -71,7 +72,7 @@ public final class TestDesk implements AutoCloseable {
   private int batches;
 
   public TestDesk(Path folder) {
-    this(folder, Locale.ENGLISH);
+    this(folder, Words.SCREEN_ENGLISH);
   }
 
   public TestDesk(Path folder, Locale locale) {

@@ -32,10 +32,10 @@ final class PostNowCard extends VBox {
     this.why = Controls.field(texts, "reason", reason);
     Button finish = Controls.button(texts, "finish", model::finish);
     Button stop = Controls.button(texts, "stop", model::stop);
-    HBox foot = new HBox(why, decide, Controls.spring(), finish, stop);
+    HBox foot = new HBox(decide, Controls.spring(), finish, stop);
     foot.getStyleClass().add("now-row");
     VBox.setVgrow(verdict, Priority.ALWAYS);
-    getChildren().addAll(sign, verdict, foot);
+    getChildren().addAll(sign, verdict, why, foot);
     model.step().subscribe(step -> show());
     model.current().subscribe(current -> show());
     model.answer().subscribe(verdict::show);

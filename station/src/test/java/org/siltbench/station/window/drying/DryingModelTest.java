@@ -9,13 +9,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.TestDesk;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Entered;
@@ -32,7 +32,7 @@ class DryingModelTest {
 
   @BeforeEach
   void open() {
-    desk = new TestDesk(folder, Locale.ENGLISH);
+    desk = new TestDesk(folder, Words.SCREEN_ENGLISH);
     ids = desk.batch("storm", "sm-2540d-22", "sample", "sample", "sample", "method-blank");
     ids.forEach(id -> desk.pre(id, "0.11234"));
     for (String id : ids.subList(0, 2)) {
