@@ -31,8 +31,8 @@ class KilledPreWeighIT {
   @TempDir Path folder;
 
   @Test
-  void fifty_kills_lose_no_announced_mass() throws Exception {
-    kill(50, 20261125);
+  void thirty_kills_lose_no_announced_mass() throws Exception {
+    kill(30, 20261125);
   }
 
   @Test

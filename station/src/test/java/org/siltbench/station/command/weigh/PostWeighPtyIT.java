@@ -25,7 +25,7 @@ import org.siltbench.station.command.FastTime;
 @Timeout(180)
 class PostWeighPtyIT {
 
-  private static final int FASTER = 5;
+  private static final int FASTER = 10;
 
   @TempDir Path folder;
   private PtyFeed balance;

@@ -24,7 +24,7 @@ import org.siltbench.station.command.FastTime;
 @Timeout(120)
 class PreWeighPtyIT {
 
-  private static final int FASTER = 5;
+  private static final int FASTER = 10;
 
   @TempDir Path folder;
 
