@@ -99,6 +99,10 @@ public enum Flag {
       "few-duplicates", Level.WARNING, "The batch has fewer pairs than the method asks for."),
   DUPLICATES_APART(
       "duplicates-apart", Level.WARNING, "At least one pair of the batch is out of its limit."),
+  RECOVERIES_OUT(
+      "recoveries-out",
+      Level.WARNING,
+      "The recovery of at least one reference sample of the batch is out of limits."),
 
   // What the bench saw happen to a filter or its water.
   TORN("torn", Level.WARNING, "The filter was torn; mass may be lost."),

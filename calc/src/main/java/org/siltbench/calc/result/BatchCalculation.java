@@ -70,8 +70,9 @@ public final class BatchCalculation {
     Propagator propagator = propagator(correction);
     Groups groups = groups(rows, survey, propagator);
     RowResults calculation = results(survey, propagator, groups);
-    rows.forEach(row -> results.accept(calculation.of(row)));
-    return report(survey, correction, groups == null ? List.of() : groups.pairs().verdicts());
+    Set<Flag> seen = EnumSet.noneOf(Flag.class);
+    rows.forEach(row -> hand(calculation.of(row), results, seen));
+    return report(survey, correction, groups == null ? List.of() : groups.pairs().verdicts(), seen);
   }
 
   /**
@@ -97,6 +98,7 @@ public final class BatchCalculation {
     Survey survey = new Survey(method);
     Propagator propagator = propagator(BlankCorrection.NONE);
     RowResults calculation = results(survey, propagator, null);
+    Set<Flag> seen = EnumSet.noneOf(Flag.class);
     try {
       rows.forEach(
           row -> {
@@ -104,7 +106,7 @@ public final class BatchCalculation {
               throw new IllegalArgumentException("a row of a pair or a sample: " + row.filter());
             }
             if (survey.take(row)) {
-              results.accept(calculation.of(row));
+              hand(calculation.of(row), results, seen);
             }
           });
     } catch (InputFaults unread) {
@@ -112,7 +114,15 @@ public final class BatchCalculation {
     }
     survey.close();
     groups(rows, survey, propagator);
-    return report(survey, BlankCorrection.NONE, List.of());
+    return report(survey, BlankCorrection.NONE, List.of(), seen);
+  }
+
+  /** Hands a result out, and keeps what one row alone shows of the batch. */
+  private static void hand(ResultRow row, Consumer<ResultRow> results, Set<Flag> seen) {
+    if (row.flags().contains(Flag.RECOVERY_OUT)) {
+      seen.add(Flag.RECOVERIES_OUT);
+    }
+    results.accept(row);
   }
 
   private RowResults results(Survey survey, Propagator propagator, @Nullable Groups groups) {
@@ -152,8 +162,8 @@ public final class BatchCalculation {
     return groups;
   }
 
-  private BatchReport report(Survey survey, BlankCorrection correction, List<PairVerdict> pairs) {
-    Set<Flag> flags = EnumSet.noneOf(Flag.class);
+  private BatchReport report(
+      Survey survey, BlankCorrection correction, List<PairVerdict> pairs, Set<Flag> flags) {
     survey.days().addElsewhere(elsewhere);
     List<AnalyticalDays.Day> days =
         survey.days().under(method.blank(), method.sample().batchSize());

@@ -187,6 +187,13 @@ final class FurtherResultsTest {
     assertTrue(outcome.row("L").flags().contains(Flag.RECOVERY_OUT));
     assertEquals(90, further(outcome, "E").recovery().percent(), 1e-9);
     assertFalse(outcome.row("E").flags().contains(Flag.RECOVERY_OUT));
+    assertTrue(outcome.report().flags().contains(Flag.RECOVERIES_OUT));
+    Tables.Outcome within =
+        Tables.calculate(
+            Tables.plain("recovery_pct = 90 to 110"),
+            "filter,role,pre_g,post_g,volume_ml,volume_u_ml,expected_mg_l,expected_u_mg_l",
+            "R,reference,0.1000,0.1190,400,0,50,1");
+    assertFalse(within.report().flags().contains(Flag.RECOVERIES_OUT));
   }
 
   /** 50 000 ppm is 51 606.62 mg/L (equation, G = 2.65): 50 g of sediment in 1000 g of mixture. */
