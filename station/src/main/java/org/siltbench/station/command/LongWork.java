@@ -2,6 +2,7 @@ package org.siltbench.station.command;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Locale;
 import java.util.Map;
 import org.siltbench.station.work.Progress;
 
@@ -13,13 +14,18 @@ public final class LongWork implements Progress {
 
   private static final Duration PATIENCE = Duration.ofSeconds(1);
 
+  /** The clock is looked at once for so many. */
+  private static final long LOOK = 4096;
+
   private final Session session;
   private final Instant begun;
+  private Instant told;
 
   /** Work that begins now. */
   public LongWork(Session session) {
     this.session = session;
     this.begun = session.clock().instant();
+    this.told = begun;
   }
 
   @Override
@@ -31,5 +37,26 @@ public final class LongWork implements Progress {
         worthALine ? "Writing the " + what + ", step " + (done + 1) + " of " + of + " …" : "",
         Map.of("event", "progress", "what", what, "done", done, "of", of));
     return true;
+  }
+
+  /**
+   * What grows to an end that is not known, told once a second at most.
+   *
+   * @param what is counted, in a word
+   * @param done how many so far
+   */
+  public void counted(String what, long done) {
+    if (done % LOOK != 0) {
+      return;
+    }
+    Instant now = session.clock().instant();
+    if (Duration.between(told, now).compareTo(PATIENCE) > 0) {
+      told = now;
+      session.progress(
+          session.console().terminal()
+              ? String.format(Locale.ROOT, "%,d %s so far …", done, what)
+              : "",
+          Map.of("event", "progress", "what", what, "done", done));
+    }
   }
 }

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -237,5 +241,43 @@ class NumbersCommandsTest {
     assertEquals(2, lab.run("ratio"));
     assertEquals(2, lab.run("ratio", "--ppm", "1", "--mg-l", "1"));
     assertEquals(2, lab.run("ratio", "--ppm", "2000000"));
+  }
+
+  @Test
+  void a_long_table_tells_how_far_it_is_where_events_are_asked_for() throws Exception {
+    StringBuilder table = new StringBuilder("filter,role,pre_g,post_g,volume_ml\n");
+    for (int i = 0; i < 9000; i++) {
+      table.append('F').append(i).append(",sample,0.1000,0.1190,400\n");
+    }
+    Path file = Files.writeString(folder.resolve("long.csv"), table);
+    String out = folder.resolve("out.csv").toString();
+    CommandLab hasty = new CommandLab(folder.resolve("none")).at(new TwoSecondsALook());
+    hasty.ok("calc", file.toString(), "--method", "sm-2540d-23", "--out", out, "--events");
+    assertTrue(
+        hasty.err().contains("{\"event\":\"progress\",\"what\":\"rows\",\"done\":4096}"),
+        hasty::err);
+    assertEquals(9001, Files.readAllLines(Path.of(out)).size());
+    lab.ok("calc", file.toString(), "--method", "sm-2540d-23", "--out", out);
+    assertEquals(-1, lab.err().indexOf("so far"), lab::err);
+  }
+
+  private static final class TwoSecondsALook extends Clock {
+    private Instant now = Instant.parse("2026-05-23T08:00:00Z");
+
+    @Override
+    public Instant instant() {
+      now = now.plusSeconds(2);
+      return now;
+    }
+
+    @Override
+    public ZoneId getZone() {
+      return ZoneOffset.UTC;
+    }
+
+    @Override
+    public Clock withZone(ZoneId zone) {
+      throw new UnsupportedOperationException();
+    }
   }
 }

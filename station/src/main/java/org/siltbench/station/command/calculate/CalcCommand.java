@@ -14,6 +14,7 @@ import org.siltbench.calc.method.Method;
 import org.siltbench.calc.result.BatchReport;
 import org.siltbench.calc.result.ResultRow;
 import org.siltbench.station.Problem;
+import org.siltbench.station.command.LongWork;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.work.calculate.BatchDocument;
@@ -109,6 +110,8 @@ final class CalcCommand implements Task {
     private final Calculation.Sink sink;
     private final Path file;
     private final String wanted;
+    private final LongWork work;
+    private long rows;
     private boolean found;
 
     Telling(Session session, Calculation.Sink sink, Path file, String wanted) {
@@ -116,6 +119,7 @@ final class CalcCommand implements Task {
       this.sink = sink;
       this.file = file;
       this.wanted = wanted;
+      this.work = new LongWork(session);
       this.found = wanted.isEmpty() || wanted.equals("all");
     }
 
@@ -128,6 +132,8 @@ final class CalcCommand implements Task {
     public void row(List<String> cells, ResultRow result) throws IOException {
       found |= result.input().filter().equals(wanted);
       sink.row(cells, result);
+      rows++;
+      work.counted("rows", rows);
     }
 
     @Override
