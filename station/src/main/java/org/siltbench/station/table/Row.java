@@ -119,7 +119,6 @@ public final class Row {
     throw wrong(column, expected);
   }
 
-  /** The same as a number within limits, both included. */
   /** The same within limits, in English. */
   public Optional<BigDecimal> decimal(int column, String expected, String least, String most) {
     return decimal(column, Words.verbatim(expected), least, most);
