@@ -296,4 +296,36 @@ final class InputTest {
     assertFalse(RowRole.CONTROL.isWater());
     assertEquals("sample\tS", InputRow.of("F", RowRole.SAMPLE).sample("S").build().sampleKey());
   }
+
+  @Test
+  void rows_stand_alone_unless_a_column_ties_them_to_others() {
+    assertTrue(header("filter,role,pre_g,post_g,volume_ml").rowsStandAlone());
+    for (String tie : List.of("sample", "pair", "ignited_g")) {
+      assertFalse(header(tie + ",filter,role,pre_g,post_g").rowsStandAlone(), tie);
+      assertFalse(header("filter,role,pre_g,post_g," + tie).rowsStandAlone(), tie);
+    }
+  }
+
+  @Test
+  void a_column_is_there_by_its_name_in_any_case() {
+    InputColumns columns = header("Filter,ROLE,pre_g,post_g,Conductivity");
+    assertTrue(columns.has("conductivity"));
+    assertFalse(columns.has("sample"));
+  }
+
+  @Test
+  void trials_are_seeded_by_the_sample_or_else_the_filter() {
+    Tables.Outcome outcome =
+        Tables.calculate(
+            Tables.plain(),
+            "filter,role,sample,pre_g,post_g,volume_ml",
+            "F1,sample,S1,0.1000,0.1190,400",
+            "F2,sample,,0.1000,0.1190,400");
+    assertEquals(outcome.row("F1").input().sampleKey(), outcome.row("F1").seedName());
+    assertEquals("F2", outcome.row("F2").seedName());
+  }
+
+  private static InputColumns header(String words) {
+    return new InputColumns(List.of(words.split(",", -1)), 1);
+  }
 }
