@@ -33,6 +33,9 @@ public final class AllMeasure {
 
   private static List<String> only(List<String> args) {
     int at = args.indexOf("--only");
+    if (at < 0 && args.contains("--take")) {
+      return List.of();
+    }
     if (at < 0) {
       return Measure.ALL.stream().map(Measure::name).toList();
     }
@@ -66,6 +69,7 @@ public final class AllMeasure {
       return written(docs, before);
     }
     String load = Machine.load();
+    all.take(words);
     for (Measure measure : Measure.ALL) {
       if (all.only.contains(measure.name())) {
         all.measure(measure);
@@ -82,6 +86,21 @@ public final class AllMeasure {
             all.failed);
     all.failed.forEach((name, why) -> System.err.println(name + " gave no figures: " + why));
     return written(docs, before.add(file, run));
+  }
+
+  /** Documents that measures printed before, as of a long run of one of them. */
+  private void take(List<String> args) throws IOException {
+    for (int i = 0; i + 1 < args.size(); i++) {
+      if (args.get(i).equals("--take")) {
+        String[] word = args.get(i + 1).split("=", 2);
+        Measure measure =
+            Measure.ALL.stream()
+                .filter(one -> one.name().equals(word[0]) && word.length == 2)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("--take takes MEASURE=FILE"));
+        keep(measure, Files.readString(Path.of(word[1])));
+      }
+    }
   }
 
   private static String written(Path docs, History history) throws IOException {

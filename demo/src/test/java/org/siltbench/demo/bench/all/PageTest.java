@@ -60,6 +60,19 @@ class PageTest {
   }
 
   @Test
+  void whatAMeasurePrintedBeforeIsTaken() throws Exception {
+    Path printed = folder.resolve("frames.json");
+    Files.writeString(printed, "{\"later_than_100_ms\":0,\"most_ms\":\"68.6\",\"minutes\":10}");
+    String take = "frames=" + printed;
+    String page = AllMeasure.run(new String[] {"--take", take, "--out", folder.toString()});
+    assertTrue(page.contains("| 0 | at most 0 | yes | 1 |"), page);
+    assertTrue(page.contains("| 68.6 ms |"), page);
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> AllMeasure.run(new String[] {"--take", "frames", "--out", folder.toString()}));
+  }
+
+  @Test
   void ofEachFigureTheNewestRunThatHasItIsShown() {
     History history =
         new History(
