@@ -253,9 +253,9 @@ class NumbersCommandsTest {
     String out = folder.resolve("out.csv").toString();
     CommandLab hasty = new CommandLab(folder.resolve("none")).at(new TwoSecondsALook());
     hasty.ok("calc", file.toString(), "--method", "sm-2540d-23", "--out", out, "--events");
-    assertTrue(
-        hasty.err().contains("{\"event\":\"progress\",\"what\":\"rows\",\"done\":4096}"),
-        hasty::err);
+    assertTrue(hasty.err().contains("\"event\":\"progress\""), hasty::err);
+    assertTrue(hasty.err().contains("\"what\":\"rows\""), hasty::err);
+    assertTrue(hasty.err().contains("\"done\":4096"), hasty::err);
     assertEquals(9001, Files.readAllLines(Path.of(out)).size());
     lab.ok("calc", file.toString(), "--method", "sm-2540d-23", "--out", out);
     assertEquals(-1, lab.err().indexOf("so far"), lab::err);
