@@ -9,10 +9,16 @@ public final class FastTime implements Timebase {
 
   private final long factor;
   private final long zero = System.nanoTime();
-  private final Instant start = Instant.now();
+  private final Instant start;
 
   public FastTime(long factor) {
+    this(factor, Instant.now());
+  }
+
+  /** The same from another moment on. */
+  public FastTime(long factor, Instant start) {
     this.factor = factor;
+    this.start = start;
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import org.siltbench.balance.Timebase;
+import org.siltbench.station.command.FastTime;
 
 /**
  * A morning in May on which every test of the window begins, so that pictures show the same times
@@ -15,22 +16,21 @@ public final class BenchTime implements Timebase {
   /** When it begins. */
   public static final Instant MORNING = Instant.parse("2026-05-28T07:00:00Z");
 
-  private final long factor;
-  private final long zero = System.nanoTime();
+  private final FastTime time;
   private volatile Duration leapt = Duration.ZERO;
 
   public BenchTime(long factor) {
-    this.factor = factor;
+    this.time = new FastTime(factor, MORNING);
   }
 
   @Override
   public long nanos() {
-    return (System.nanoTime() - zero) * factor;
+    return time.nanos();
   }
 
   @Override
   public Instant instant() {
-    return MORNING.plusNanos(nanos()).plus(leapt);
+    return time.instant().plus(leapt);
   }
 
   /** The wall clock to it. */

@@ -97,6 +97,16 @@ public final class RobotWindow implements AutoCloseable {
     return window;
   }
 
+  /** Hears a balance, and goes to a screen. */
+  public void hear(String spec, String screen) {
+    on(
+        () -> {
+          assembly.connect(spec);
+          desk().go(screen);
+          return true;
+        });
+  }
+
   private static void toolkit() {
     try {
       FxToolkit.registerPrimaryStage();

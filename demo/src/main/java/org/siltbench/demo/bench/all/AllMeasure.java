@@ -112,13 +112,13 @@ public final class AllMeasure {
   private void measure(Measure measure) throws IOException, InterruptedException {
     System.err.println(measure.name() + " …");
     List<String> command = new ArrayList<>();
-    command.add(root.resolve("siltbench").toString());
+    command.add(root.resolve("demo").resolve("bench").toString());
+    command.add(measure.name());
     command.add("--json");
     command.addAll(atLength ? measure.atLength() : measure.shortly());
     Path said = Files.createTempFile("siltbench-bench", ".err");
     try {
       ProcessBuilder builder = new ProcessBuilder(command).redirectError(said.toFile());
-      builder.environment().put("SILTBENCH_MAIN", "org.siltbench.demo.bench." + measure.main());
       Process process = builder.start();
       String document = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       int status = process.waitFor();

@@ -1,7 +1,9 @@
 package org.siltbench.demo.bench.ledger;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.LongFunction;
 import org.siltbench.station.fault.FaultRun;
 import org.siltbench.station.fault.TwoWriters;
 
@@ -14,53 +16,60 @@ final class DiskFaults {
   private DiskFaults() {}
 
   static Map<String, Object> oneWriter(int piece, int runs) {
-    long acknowledged = 0;
-    long failed = 0;
-    long unsure = 0;
-    long cuts = 0;
-    long torn = 0;
-    for (long seed = piece * PIECE; seed < piece * PIECE + runs; seed++) {
-      FaultRun.Outcome outcome = FaultRun.of(seed);
-      acknowledged += outcome.acknowledged();
-      failed += outcome.failedWrites();
-      unsure += outcome.failedRecoveries();
-      cuts += outcome.powerCuts();
-      torn += outcome.tornTails();
-    }
-    Map<String, Object> result = new LinkedHashMap<>();
-    result.put("runs", (long) runs);
-    result.put("acknowledged", acknowledged);
-    result.put("faults", failed + unsure + cuts);
-    result.put("failed_acts", failed);
-    result.put("failed_recoveries", unsure);
-    result.put("power_cuts", cuts);
-    result.put("torn_tails", torn);
-    result.put("lost", 0L);
-    return result;
+    return summed(
+        piece,
+        runs,
+        "torn_tails",
+        seed -> {
+          FaultRun.Outcome run = FaultRun.of(seed);
+          return new long[] {
+            run.acknowledged(),
+            run.failedWrites(),
+            run.failedRecoveries(),
+            run.powerCuts(),
+            run.tornTails()
+          };
+        });
   }
 
   static Map<String, Object> twoWriters(int piece, int runs) {
-    long acknowledged = 0;
-    long failed = 0;
-    long unsure = 0;
-    long cuts = 0;
-    long handOvers = 0;
+    return summed(
+        piece,
+        runs,
+        "hand_overs",
+        seed -> {
+          TwoWriters.Outcome run = TwoWriters.of(seed);
+          return new long[] {
+            run.acknowledged(),
+            run.failedWrites(),
+            run.failedRecoveries(),
+            run.powerCuts(),
+            run.handOvers()
+          };
+        });
+  }
+
+  /**
+   * Runs a piece.
+   *
+   * @param own what the last count of this kind of run is called
+   * @param run gives acknowledged entries, failed acts, failed recoveries, power cuts, and its own
+   */
+  private static Map<String, Object> summed(
+      int piece, int runs, String own, LongFunction<long[]> run) {
+    long[] sums = new long[5];
     for (long seed = piece * PIECE; seed < piece * PIECE + runs; seed++) {
-      TwoWriters.Outcome outcome = TwoWriters.of(seed);
-      acknowledged += outcome.acknowledged();
-      failed += outcome.failedWrites();
-      unsure += outcome.failedRecoveries();
-      cuts += outcome.powerCuts();
-      handOvers += outcome.handOvers();
+      long[] counts = run.apply(seed);
+      Arrays.setAll(sums, i -> sums[i] + counts[i]);
     }
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("runs", (long) runs);
-    result.put("acknowledged", acknowledged);
-    result.put("faults", failed + unsure + cuts);
-    result.put("failed_acts", failed);
-    result.put("failed_recoveries", unsure);
-    result.put("power_cuts", cuts);
-    result.put("hand_overs", handOvers);
+    result.put("acknowledged", sums[0]);
+    result.put("faults", sums[1] + sums[2] + sums[3]);
+    result.put("failed_acts", sums[1]);
+    result.put("failed_recoveries", sums[2]);
+    result.put("power_cuts", sums[3]);
+    result.put(own, sums[4]);
     result.put("lost", 0L);
     return result;
   }

@@ -99,12 +99,7 @@ class PostWeighIT {
     Dried byWindow = dried("window");
     List<String> ids = byWindow.ids();
     try (RobotWindow window = RobotWindow.open(byWindow.lab().folder(), time)) {
-      RobotWindow.on(
-          () -> {
-            window.assembly().connect(balance.spec());
-            window.desk().go("postweigh");
-            return true;
-          });
+      window.hear(balance.spec(), "postweigh");
       window.awaitText("state", "Ready");
       window.shot("postweigh-set-up");
       window.robot().push(KeyCode.F12);
@@ -161,12 +156,7 @@ class PostWeighIT {
   void a_surprising_mass_is_refused_until_the_one_key_says_that_it_is_right() throws Exception {
     Dried dried = dried("surprise");
     try (RobotWindow window = RobotWindow.open(dried.lab().folder(), time)) {
-      RobotWindow.on(
-          () -> {
-            window.assembly().connect(balance.spec());
-            window.desk().go("postweigh");
-            return true;
-          });
+      window.hear(balance.spec(), "postweigh");
       window.awaitText("state", "Ready");
       window.robot().push(KeyCode.F12);
       window.awaitText("step", "Scan the next bag");
@@ -195,12 +185,7 @@ class PostWeighIT {
   void a_dish_is_scanned_and_its_bag_is_asked_for_once() throws Exception {
     Dried dried = dried("dishes");
     try (RobotWindow window = RobotWindow.open(dried.lab().folder(), time)) {
-      RobotWindow.on(
-          () -> {
-            window.assembly().connect(balance.spec());
-            window.desk().go("postweigh");
-            return true;
-          });
+      window.hear(balance.spec(), "postweigh");
       window.awaitText("state", "Ready");
       window.robot().push(KeyCode.F12);
       window.awaitText("step", "Scan the next bag");

@@ -42,12 +42,7 @@ class AuditIT {
     }
     try (PtyFeed balance = new PtyFeed(folder.resolve("port"), 100 / FASTER, EMPTY);
         RobotWindow window = RobotWindow.open(lab, new BenchTime(FASTER))) {
-      RobotWindow.on(
-          () -> {
-            window.assembly().connect(balance.spec());
-            window.desk().go("prepare");
-            return true;
-          });
+      window.hear(balance.spec(), "prepare");
       window.awaitText("state", "Ready");
       window.robot().push(KeyCode.ALT, KeyCode.A);
       window.awaitText("audit-which", "To be weighed");

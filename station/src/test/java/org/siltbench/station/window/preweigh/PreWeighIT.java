@@ -63,12 +63,7 @@ class PreWeighIT {
   void two_masses_are_recorded_hands_free() throws Exception {
     Path byWindow = lab("window").folder();
     try (RobotWindow window = RobotWindow.open(byWindow, time)) {
-      RobotWindow.on(
-          () -> {
-            window.assembly().connect(balance.spec());
-            window.desk().go("preweigh");
-            return true;
-          });
+      window.hear(balance.spec(), "preweigh");
       window.awaitText("state", "Ready");
       window.shot("preweigh-set-up");
       RobotWindow.on(
@@ -109,12 +104,7 @@ class PreWeighIT {
               .stream()
               .map(f -> f.id())
               .toList();
-      RobotWindow.on(
-          () -> {
-            window.assembly().connect(balance.spec());
-            window.desk().go("preweigh");
-            return true;
-          });
+      window.hear(balance.spec(), "preweigh");
       RobotWindow.await("a batch", () -> !window.node("start").isDisabled());
       window.robot().clickOn(window.node("close.bags"));
       window.robot().push(KeyCode.F12);
