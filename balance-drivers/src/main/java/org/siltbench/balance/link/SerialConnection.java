@@ -15,6 +15,9 @@ final class SerialConnection implements Connection {
 
   private static final long LOOK_NANOS = 500_000_000L;
 
+  /** How long a quiet port is left alone between two looks. */
+  private static final long PAUSE_MILLIS = 5;
+
   private final SerialPort port;
   private final PortLock lock;
   private final String realPath;
@@ -40,19 +43,24 @@ final class SerialConnection implements Connection {
       if (count > 0) {
         return count;
       }
-      if (Thread.interrupted()) {
-        throw new InterruptedException("reading " + realPath);
-      }
+      Thread.sleep(PAUSE_MILLIS);
     } while (time.nanos() - deadline < 0);
     return 0;
   }
 
+  /**
+   * What has come, without waiting for more. The system's own waiting read is not used: its time
+   * limit is a setting of the terminal, and one that is lost makes it wait for ever.
+   */
   private int readOnce(byte[] into) throws IOException {
     synchronized (reading) {
       if (lost || closed.get()) {
         throw new IOException(realPath + (lost ? " is gone." : " was closed."));
       }
-      int count = port.readBytes(into, into.length);
+      int count = port.bytesAvailable();
+      if (count > 0) {
+        count = port.readBytes(into, Math.min(count, into.length));
+      }
       lost = count < 0 || (count == 0 && isGone());
       if (lost) {
         throw new IOException("The cable of " + realPath + " is out or the balance is off.");

@@ -13,7 +13,7 @@ import org.siltbench.balance.Timebase;
 /** A balance on a serial port or a USB adapter; also a pseudo-terminal, by link or by path. */
 public final class SerialLink implements Link {
 
-  /** How long the system may block in one read, so that closing never waits long. */
+  /** The most the system may block in one read; only what has come already is read. */
   static final int READ_MILLIS = 50;
 
   private final LinkSpec.Serial spec;

@@ -1,11 +1,13 @@
 package org.siltbench.balance.link;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.Timebase;
@@ -72,6 +74,19 @@ class SerialLinkTest extends LinkContract {
     pty.pullOut();
     pty.plugIn();
     to(pty.link().toString()).connect().close();
+  }
+
+  @Test
+  @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+  void aReadEndsWithItsTimeEvenWhereTheTerminalHasLostItsTimeLimit() throws Exception {
+    try (Connection connection = to(pty.link().toString()).connect()) {
+      Process stty =
+          new ProcessBuilder("stty", "-F", connection.where(), "min", "1", "time", "0").start();
+      assertEquals(0, stty.waitFor());
+      assertEquals(0, connection.read(new byte[16], 200_000_000L));
+      pty.send(bytes("later"));
+      assertArrayEquals(bytes("later"), readAtLeast(connection, 5));
+    }
   }
 
   @Test
