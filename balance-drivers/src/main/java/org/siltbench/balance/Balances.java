@@ -79,8 +79,7 @@ public final class Balances {
       return new ReplayLink(r, time);
     }
     if (!(spec instanceof LinkSpec.Practice p)) {
-      throw new BalanceException(
-          "A balance that types has no port to listen to.", "Let it type into this program.");
+      throw new BalanceException(BalanceSays.TYPED_NO_PORT.with(), BalanceSays.LET_IT_TYPE.with());
     }
     PracticeSetup setup = PracticeSetup.seeded(p.seed());
     return Practice.link(setup, format(p.options()), time, p.options().speed());

@@ -14,6 +14,7 @@ import org.siltbench.balance.format.LineReader;
 import org.siltbench.balance.link.Connection;
 import org.siltbench.balance.link.Link;
 import org.siltbench.balance.link.Link.Capability;
+import org.siltbench.calc.reason.Reason;
 
 /** Readings from a link: cuts lines, reads them by a format, asks where told to, reconnects. */
 final class LineSource implements ReadingSource {
@@ -63,8 +64,8 @@ final class LineSource implements ReadingSource {
         return new SourceEvent.Quiet(now(), link.time().instant());
       }
     }
-    String why = ended ? "no more lines" : "the source was closed";
-    return new SourceEvent.Ended(why, now(), link.time().instant());
+    BalanceSays why = ended ? BalanceSays.NO_MORE_LINES : BalanceSays.SOURCE_CLOSED;
+    return new SourceEvent.Ended(why.with(), now(), link.time().instant());
   }
 
   private long now() {
@@ -83,11 +84,11 @@ final class LineSource implements ReadingSource {
           return null;
         }
         case TOO_LONG -> {
-          return unreadable("", "a line of more than " + LineReader.MAX_LINE + " characters");
+          return unreadable("", BalanceSays.LONG_LINE.with(LineReader.MAX_LINE));
         }
         case FIRST_REST -> {
           if (isSentOnKey()) {
-            return unreadable(lineText(), "the first line may be half a line: send it once more");
+            return unreadable(lineText(), BalanceSays.HALF_LINE.with());
           }
         }
         case LINE -> {
@@ -113,11 +114,11 @@ final class LineSource implements ReadingSource {
     if (reading != null) {
       return new SourceEvent.Read(reading);
     }
-    String why = parser.why();
+    Reason why = parser.reason();
     return why == null ? null : unreadable(lineText(), why);
   }
 
-  private SourceEvent unreadable(String raw, String why) {
+  private SourceEvent unreadable(String raw, Reason why) {
     return new SourceEvent.Unreadable(raw, why, arrived, arrivedAt);
   }
 
@@ -150,14 +151,14 @@ final class LineSource implements ReadingSource {
     }
     connection = null;
     lines.reset();
-    String text = String.valueOf(why.getMessage());
+    Reason told = Reason.of(why);
     try {
       live.close();
     } catch (IOException e) {
-      text += " Closing it failed too: " + e.getMessage();
+      told = BalanceSays.CLOSING_FAILED.with(told, e);
     }
     ended = !link.capabilities().contains(Capability.COMES_BACK);
-    return new SourceEvent.Lost(text, now(), link.time().instant());
+    return new SourceEvent.Lost(told, now(), link.time().instant());
   }
 
   private @Nullable SourceEvent comeBack(long deadline) throws InterruptedException {

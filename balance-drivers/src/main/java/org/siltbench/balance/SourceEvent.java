@@ -1,6 +1,7 @@
 package org.siltbench.balance;
 
 import java.time.Instant;
+import org.siltbench.calc.reason.Reason;
 
 /** What can come out of a {@link ReadingSource}. */
 public sealed interface SourceEvent {
@@ -9,10 +10,20 @@ public sealed interface SourceEvent {
   record Read(Reading reading) implements SourceEvent {}
 
   /** A line that the format does not take; never a mass. */
-  record Unreadable(String raw, String why, long nanos, Instant at) implements SourceEvent {}
+  record Unreadable(String raw, Reason reason, long nanos, Instant at) implements SourceEvent {
+    /** Why it does not take it, in English. */
+    public String why() {
+      return reason.english();
+    }
+  }
 
   /** The link went away; the source goes on trying unless it says {@link Ended}. */
-  record Lost(String why, long nanos, Instant at) implements SourceEvent {}
+  record Lost(Reason reason, long nanos, Instant at) implements SourceEvent {
+    /** How it went away, in English. */
+    public String why() {
+      return reason.english();
+    }
+  }
 
   /** The link came back, perhaps under another name. */
   record Back(String where, long nanos, Instant at) implements SourceEvent {}
@@ -21,5 +32,10 @@ public sealed interface SourceEvent {
   record Quiet(long nanos, Instant at) implements SourceEvent {}
 
   /** No more will come: the end of a replay, or a link given up. */
-  record Ended(String why, long nanos, Instant at) implements SourceEvent {}
+  record Ended(Reason reason, long nanos, Instant at) implements SourceEvent {
+    /** Why no more will come, in English. */
+    public String why() {
+      return reason.english();
+    }
+  }
 }

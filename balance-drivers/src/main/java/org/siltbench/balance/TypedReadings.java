@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.format.LineFormat;
 import org.siltbench.balance.format.LineParser;
 import org.siltbench.balance.format.LineReader;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * Readings from a balance that types like a keyboard: whoever owns the text input hands each whole
@@ -70,13 +71,13 @@ public final class TypedReadings implements ReadingSource {
         return event;
       }
       if (line == null && complete && waiting.isEmpty()) {
-        return new SourceEvent.Ended("the input has ended", time.nanos(), time.instant());
+        return new SourceEvent.Ended(BalanceSays.INPUT_ENDED.with(), time.nanos(), time.instant());
       }
       if (left <= 0) {
         return new SourceEvent.Quiet(time.nanos(), time.instant());
       }
     }
-    return new SourceEvent.Ended("the source was closed", time.nanos(), time.instant());
+    return new SourceEvent.Ended(BalanceSays.SOURCE_CLOSED.with(), time.nanos(), time.instant());
   }
 
   private @Nullable SourceEvent read(Typed line) {
@@ -85,7 +86,7 @@ public final class TypedReadings implements ReadingSource {
     if (reading != null) {
       return new SourceEvent.Read(reading);
     }
-    String why = parser.why();
+    Reason why = parser.reason();
     return why == null
         ? null
         : new SourceEvent.Unreadable(line.text(), why, line.nanos(), line.at());

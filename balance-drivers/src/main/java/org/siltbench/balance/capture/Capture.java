@@ -10,7 +10,9 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.format.Quoted;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * A recorded stream.
@@ -27,7 +29,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
 
   static final String CUT = "cut: the size limit was reached";
 
-  private static final String AGAIN = "Record it again, or check where the file comes from.";
+  private static final Reason AGAIN = BalanceSays.RECORD_AGAIN.with();
   private static final long LARGEST_FILE = 64L << 20;
 
   /** Copies. */
@@ -50,7 +52,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
    */
   public static Capture read(Path file) throws IOException {
     if (Files.size(file) > LARGEST_FILE) {
-      throw new BalanceException(file + " is larger than 64 MiB.", AGAIN);
+      throw new BalanceException(BalanceSays.LARGER.with(file, 64), AGAIN);
     }
     try (BufferedReader in = Files.newBufferedReader(file, StandardCharsets.ISO_8859_1)) {
       return new Reader(file, in).read();
@@ -69,7 +71,7 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
     }
 
     Capture read() throws IOException {
-      expect(FIRST_LINE.equals(line()), "the first line must be \"" + FIRST_LINE + '"');
+      expect(FIRST_LINE.equals(line()), BalanceSays.FIRST_LINE.with(FIRST_LINE));
       String from = from(value("from: "));
       OffsetDateTime began = began(value("began: "));
       List<Chunk> chunks = new ArrayList<>();
@@ -84,17 +86,17 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
       try {
         return Quoted.unquote(quoted);
       } catch (IllegalArgumentException e) {
-        throw new BalanceException(where() + e.getMessage() + ".", AGAIN, e);
+        throw new BalanceException(where(Reason.of(e)), AGAIN, e);
       }
     }
 
     private OffsetDateTime began(String text) throws IOException {
       try {
         OffsetDateTime began = OffsetDateTime.parse(text);
-        expect(began.getYear() > 1900 && began.getYear() < 10_000, "no year of a recording");
+        expect(began.getYear() > 1900 && began.getYear() < 10_000, BalanceSays.NO_YEAR.with());
         return began;
       } catch (DateTimeParseException e) {
-        throw new BalanceException(where() + "no time: " + text + ".", AGAIN, e);
+        throw new BalanceException(where(BalanceSays.NO_TIME.with(text)), AGAIN, e);
       }
     }
 
@@ -102,16 +104,16 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
       int blank = line.indexOf(' ');
       try {
         long micros = Long.parseLong(line.substring(0, Math.max(0, blank)));
-        expect(micros >= last && micros < 1L << 52, "time goes back or is absurd");
+        expect(micros >= last && micros < 1L << 52, BalanceSays.TIME_BACK.with());
         return new Chunk(micros, Quoted.unquote(line.substring(blank + 1)));
       } catch (IllegalArgumentException e) {
-        throw new BalanceException(where() + "no time and quoted text: " + line + ".", AGAIN, e);
+        throw new BalanceException(where(BalanceSays.NO_TIME_AND_TEXT.with(line)), AGAIN, e);
       }
     }
 
     private String value(String key) throws IOException {
       String line = line();
-      expect(line.startsWith(key), "expected " + key);
+      expect(line.startsWith(key), BalanceSays.EXPECTED.with(key));
       return line.substring(key.length());
     }
 
@@ -121,14 +123,14 @@ public record Capture(String from, OffsetDateTime began, List<Chunk> chunks, boo
       return line == null ? "" : line;
     }
 
-    private void expect(boolean holds, String otherwise) throws IOException {
+    private void expect(boolean holds, Reason otherwise) throws IOException {
       if (!holds) {
-        throw new BalanceException(where() + otherwise + ".", AGAIN);
+        throw new BalanceException(where(otherwise), AGAIN);
       }
     }
 
-    private String where() {
-      return file + ", line " + number + ": ";
+    private Reason where(Reason what) {
+      return BalanceSays.RECORDING_LINE.with(file, number, what);
     }
   }
 }

@@ -10,6 +10,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.stream.Stream;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.calc.reason.Reason;
 
 /** The folder of saved line formats; each is one small text file. */
 public final class FormatShelf {
@@ -32,14 +34,17 @@ public final class FormatShelf {
   public LineFormat load(String nameOrPath) throws IOException {
     Path file = file(nameOrPath);
     if (Files.size(file) > LARGEST) {
-      throw new BalanceException(file + " is too large for a line format.", "Choose another file.");
+      throw new BalanceException(
+          BalanceSays.FORMAT_LARGE.with(file), BalanceSays.ANOTHER_FILE.with());
     }
     try {
       return FormatText.parse(Files.readString(file));
     } catch (CharacterCodingException e) {
-      throw new BalanceException(file + " is not UTF-8 text.", "Choose another file.", e);
+      throw new BalanceException(
+          BalanceSays.FORMAT_NOT_TEXT.with(file), BalanceSays.ANOTHER_FILE.with(), e);
     } catch (FormatException e) {
-      throw new BalanceException(file + ", " + e.getMessage() + ".", "Correct that line.", e);
+      throw new BalanceException(
+          BalanceSays.FORMAT_LINE.with(file, e), BalanceSays.CORRECT_LINE.with(), e);
     }
   }
 
@@ -56,14 +61,14 @@ public final class FormatShelf {
     } catch (InvalidPathException notAPath) {
       // falls through to the message: it is no name either
     }
-    throw new BalanceException("There is no line format \"" + nameOrPath + "\".", known());
+    throw new BalanceException(BalanceSays.NO_FORMAT.with(nameOrPath), known());
   }
 
-  private String known() throws IOException {
+  private Reason known() throws IOException {
     List<String> names = names();
     return names.isEmpty()
-        ? "None is saved yet; learn one with `balance learn`, or give a file's path."
-        : "Saved are " + String.join(", ", names) + "; or give a file's path.";
+        ? BalanceSays.NONE_SAVED.with()
+        : BalanceSays.SAVED_ARE.with(String.join(", ", names));
   }
 
   /** True for a name under which a format can be saved: letters, digits, dash, dot, underscore. */

@@ -22,10 +22,10 @@ public final class FormatText {
   public static LineFormat parse(String text) {
     List<String> lines = text.lines().limit(MAX_LINES + 1L).toList();
     if (lines.isEmpty() || !lines.get(0).strip().equals(FIRST_LINE)) {
-      throw new FormatException(1, "the first line must be \"" + FIRST_LINE + '"');
+      throw new FormatException(1, FormatSays.FIRST_LINE.with(FIRST_LINE));
     }
     if (lines.size() > MAX_LINES) {
-      throw new FormatException(MAX_LINES, "more lines than a line format has");
+      throw new FormatException(MAX_LINES, FormatSays.TOO_MANY_LINES.with());
     }
     FormatKeys keys = new FormatKeys();
     for (int i = 1; i < lines.size(); i++) {

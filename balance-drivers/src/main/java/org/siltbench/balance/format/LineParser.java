@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.LineSpan;
 import org.siltbench.balance.Reading;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * Reads lines by one format, for one stream and one thread. Nothing is allocated beyond the reading
@@ -22,7 +23,7 @@ public final class LineParser {
   private final Texts texts;
   private final boolean firstOnly;
   private @Nullable MassUnit seen;
-  private @Nullable String why;
+  private @Nullable Reason why;
 
   LineParser(LineFormat format) {
     this.format = format;
@@ -39,8 +40,14 @@ public final class LineParser {
     return format;
   }
 
-  /** Why the last line gave no reading; null if it gave one or is to be ignored. */
+  /** Why the last line gave no reading, in English; null if it gave one or is to be ignored. */
   public @Nullable String why() {
+    Reason told = why;
+    return told == null ? null : told.english();
+  }
+
+  /** The same, to be told in any language. */
+  public @Nullable Reason reason() {
     return why;
   }
 
@@ -84,7 +91,7 @@ public final class LineParser {
     }
     fields.scales.weigh(found);
     if (!found.inRange) {
-      why = "the number is finer than a nanogram or beyond 9 kg";
+      why = FormatSays.NOT_A_MASS.with();
       return null;
     }
     layouts.learn(bytes, from, to, found);
@@ -103,7 +110,7 @@ public final class LineParser {
     }
     if (seen != unit) {
       String before = Objects.requireNonNull(seen).symbol();
-      why = "the unit changed from " + before + " to " + unit.symbol() + ": set the balance back";
+      why = FormatSays.UNIT_CHANGED.with(before, unit.symbol());
     }
     return seen == unit;
   }

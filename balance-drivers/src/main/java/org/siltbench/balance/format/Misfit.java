@@ -3,6 +3,7 @@ package org.siltbench.balance.format;
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
 import java.util.Optional;
+import org.siltbench.calc.reason.Reason;
 
 /** Says in a few words why a line did not fit its format. */
 final class Misfit {
@@ -18,43 +19,43 @@ final class Misfit {
    *     over
    * @param at where it should have stood
    */
-  static String explain(int part, int at, LineFormat format, byte[] bytes, int from, int to) {
+  static Reason explain(int part, int at, LineFormat format, byte[] bytes, int from, int to) {
     if (part < 0) {
-      return "the line has " + (to - from) + " characters, not " + format.length();
+      return FormatSays.LENGTH.with(to - from, format.length());
     }
     String rest = Visible.shorten(new String(bytes, at, to - at, ISO_8859_1), SHOWN);
     if (part >= format.line().size()) {
       return leftOver(rest, new String(bytes, at, to - at, ISO_8859_1));
     }
-    return atPart(format.line().get(part), rest, new String(bytes, at, to - at, ISO_8859_1))
-        + ", at character "
-        + (at - from + 1);
+    return FormatSays.AT_CHARACTER.with(
+        atPart(format.line().get(part), rest, new String(bytes, at, to - at, ISO_8859_1)),
+        at - from + 1);
   }
 
-  private static String leftOver(String shown, String rest) {
-    return rest.isEmpty() ? "the unit is missing" : "more than the format knows: " + shown;
+  private static Reason leftOver(String shown, String rest) {
+    return rest.isEmpty() ? FormatSays.UNIT_MISSING.with() : FormatSays.LEFT_OVER.with(shown);
   }
 
-  private static String atPart(Part part, String shown, String rest) {
+  private static Reason atPart(Part part, String shown, String rest) {
     if (part instanceof Part.UnitField) {
       return unit(shown, rest);
     } else if (part instanceof Part.Numeral) {
-      return "no number the format takes: " + (rest.isEmpty() ? "the line ends" : shown);
+      return FormatSays.NO_NUMBER.with(rest.isEmpty() ? FormatSays.LINE_ENDS.with() : shown);
     } else if (part instanceof Part.Check) {
-      return "the check digits do not agree with the line: it was damaged on the way";
+      return FormatSays.CHECK_DIGITS.with();
     } else if (part instanceof Part.MarkField) {
-      return "a mark the format does not know: " + shown;
+      return FormatSays.MARK_UNKNOWN.with(shown);
     } else if (part instanceof Part.Text t) {
-      return "expected " + Visible.quote(t.text()) + ", found " + shown;
+      return FormatSays.EXPECTED.with(Visible.quote(t.text()), shown);
     }
-    return "unexpected text " + shown;
+    return FormatSays.UNEXPECTED.with(shown);
   }
 
-  private static String unit(String shown, String rest) {
+  private static Reason unit(String shown, String rest) {
     Optional<MassUnit> other = MassUnit.ofSymbol(rest.strip());
     if (other.isPresent()) {
-      return "unit " + other.get().symbol() + ", which is not expected; nothing is converted";
+      return FormatSays.OTHER_UNIT.with(other.get().symbol());
     }
-    return rest.isBlank() ? "the unit is missing" : "no unit the format knows: " + shown;
+    return rest.isBlank() ? FormatSays.UNIT_MISSING.with() : FormatSays.UNIT_UNKNOWN.with(shown);
   }
 }

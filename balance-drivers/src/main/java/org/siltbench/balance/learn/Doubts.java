@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.siltbench.balance.learn.Cut.SignAt;
+import org.siltbench.calc.reason.Reason;
 
 /** Reasons not to trust what the lines seem to say. Each would let a wrong mass through. */
 final class Doubts {
@@ -16,32 +17,29 @@ final class Doubts {
 
   private Doubts() {}
 
-  /** The first doubt there is, as a sentence. */
-  static Optional<String> first(List<Cut> cuts) {
+  /** The first doubt there is, to be told. */
+  static Optional<Reason> first(List<Cut> cuts) {
     if (cuts.stream().anyMatch(c -> c.number().contains(","))
         && cuts.stream().anyMatch(c -> c.number().contains("."))) {
-      return Optional.of("decimal mark: both a point and a comma are used");
+      return Optional.of(LearnSays.BOTH_MARKS.with());
     }
     return comma(cuts).or(() -> grouped(cuts)).or(() -> sign(cuts));
   }
 
-  private static Optional<String> comma(List<Cut> cuts) {
+  private static Optional<Reason> comma(List<Cut> cuts) {
     List<Cut> with = cuts.stream().filter(c -> c.number().contains(",")).toList();
     boolean sure = with.stream().anyMatch(c -> c.decimals() != 3 || c.number().startsWith("0"));
     return with.isEmpty() || sure
         ? Optional.empty()
-        : Optional.of(
-            "decimal mark: the comma in "
-                + with.get(0).number()
-                + " may part thousands; show the empty pan");
+        : Optional.of(LearnSays.COMMA_THOUSANDS.with(with.get(0).number()));
   }
 
   /** Digits close before the number may be its front: 1 234.5 and 1,234.5. */
-  private static Optional<String> grouped(List<Cut> cuts) {
+  private static Optional<Reason> grouped(List<Cut> cuts) {
     boolean commas = cuts.stream().anyMatch(c -> c.point() == ',');
     Pattern decimals = commas ? COMMA_BEFORE : POINT_BEFORE;
     if (cuts.stream().anyMatch(c -> decimals.matcher(c.before()).find())) {
-      return Optional.of("number: two numbers with decimals stand side by side");
+      return Optional.of(LearnSays.TWO_NUMBERS.with());
     }
     List<Cut> close =
         cuts.stream()
@@ -52,10 +50,10 @@ final class Doubts {
     boolean parted = close.stream().anyMatch(c -> c.wholeDigits() != 3);
     return close.isEmpty() || (every && parted)
         ? Optional.empty()
-        : Optional.of("number: the digits before " + close.get(0).number() + " may belong to it");
+        : Optional.of(LearnSays.DIGITS_BEFORE.with(close.get(0).number()));
   }
 
-  private static Optional<String> sign(List<Cut> cuts) {
+  private static Optional<Reason> sign(List<Cut> cuts) {
     boolean before = cuts.stream().anyMatch(c -> c.signAt() == SignAt.BEFORE);
     long behind =
         cuts.stream()
@@ -65,17 +63,17 @@ final class Doubts {
             .distinct()
             .count();
     if ((before && behind > 0) || behind > 1) {
-      return Optional.of("sign: it stands before the number in some lines and behind it in others");
+      return Optional.of(LearnSays.SIGN_BOTH_SIDES.with());
     }
     boolean allMinus = cuts.stream().allMatch(c -> c.sign() == '-');
     boolean glued = cuts.stream().anyMatch(Cut::glued);
     return allMinus && (glued || behind > 0)
-        ? Optional.of("sign: a dash stands in every line; show a line above zero")
+        ? Optional.of(LearnSays.DASH_EVERYWHERE.with())
         : Optional.empty();
   }
 
   /** A dash in a place that no sign was seen in may be the sign all the same. */
-  static Optional<String> dash(Table table) {
+  static Optional<Reason> dash(Table table) {
     boolean alone =
         Stream.concat(table.before().stream(), table.after().stream())
             .filter(c -> !c.separator())
@@ -83,9 +81,7 @@ final class Doubts {
                 c ->
                     c.values().contains("-")
                         || (!c.isConstant() && c.values().stream().anyMatch(Doubts::hasSign)));
-    return alone
-        ? Optional.of("sign: a dash comes and goes beside the number, and its place is not clear")
-        : Optional.empty();
+    return alone ? Optional.of(LearnSays.DASH_UNCLEAR.with()) : Optional.empty();
   }
 
   private static boolean hasSign(String text) {
@@ -93,11 +89,9 @@ final class Doubts {
   }
 
   /** A lone capital that comes and goes without the movement may stand for gross. */
-  static Optional<String> unit(List<Cut> cuts) {
+  static Optional<Reason> unit(List<Cut> cuts) {
     boolean capital = cuts.stream().anyMatch(c -> c.unit().equals("G"));
     boolean bare = cuts.stream().anyMatch(c -> c.unit().isEmpty());
-    return capital && bare
-        ? Optional.of("unit: G stands in some lines only and may not mean gram")
-        : Optional.empty();
+    return capital && bare ? Optional.of(LearnSays.CAPITAL_G.with()) : Optional.empty();
   }
 }

@@ -9,6 +9,7 @@ import org.siltbench.balance.format.Meaning;
 import org.siltbench.balance.format.Part;
 import org.siltbench.balance.format.Visible;
 import org.siltbench.balance.learn.Cut.SignAt;
+import org.siltbench.calc.reason.Reason;
 
 /** Says in sentences what was inferred, on the captured text, and what stays unsure. */
 final class Explanation {
@@ -20,40 +21,38 @@ final class Explanation {
       Optional<Marks.Found> mark,
       Optional<Part.Check> check,
       NumberShape number,
-      List<String> findings,
-      List<String> unknown) {
+      List<Reason> findings,
+      List<Reason> unknown) {
     Cut shown = table.cuts().get(table.cuts().size() - 1);
-    findings.add("In \"" + Visible.show(shown.line()) + "\" the number is " + shown.number() + ".");
-    findings.add(
-        "The decimal mark is '" + number.point() + "', decimals " + decimals(number) + ".");
+    findings.add(LearnSays.NUMBER_IN.with(Visible.show(shown.line()), shown.number()));
+    findings.add(LearnSays.DECIMAL_MARK.with(number.point(), decimals(number)));
     sign(table.cuts(), findings, unknown);
     units(table.cuts(), findings);
     mark.ifPresent(m -> mark(m, findings, unknown));
     if (mark.isEmpty()) {
       noMark(table, unknown);
     }
-    check.ifPresent(
-        c -> findings.add("The last two characters are check digits (" + c.sum().word() + ")."));
+    check.ifPresent(c -> findings.add(LearnSays.CHECK_DIGITS.with(c.sum().word())));
     ignored(table, mark, findings);
   }
 
-  private static String decimals(NumberShape number) {
+  private static Object decimals(NumberShape number) {
     return number.least() == number.most()
         ? Integer.toString(number.most())
-        : number.least() + " to " + number.most();
+        : LearnSays.FROM_TO.with(number.least(), number.most());
   }
 
-  private static void sign(List<Cut> cuts, List<String> findings, List<String> unknown) {
+  private static void sign(List<Cut> cuts, List<Reason> findings, List<Reason> unknown) {
     Optional<Cut> minus = cuts.stream().filter(c -> c.sign() == '-').findFirst();
     if (minus.isEmpty()) {
-      unknown.add("minus sign: none seen; taken before the number only");
+      unknown.add(LearnSays.NO_MINUS.with());
       return;
     }
     boolean before = minus.get().signAt() == SignAt.BEFORE;
-    findings.add("The sign stands " + (before ? "before" : "behind") + " the number.");
+    findings.add((before ? LearnSays.SIGN_BEFORE : LearnSays.SIGN_BEHIND).with());
   }
 
-  private static void units(List<Cut> cuts, List<String> findings) {
+  private static void units(List<Cut> cuts, List<Reason> findings) {
     String units =
         cuts.stream()
             .map(Cut::unit)
@@ -63,24 +62,28 @@ final class Explanation {
             .map(Visible::show)
             .collect(Collectors.joining("', '"));
     if (!units.isEmpty()) {
-      findings.add("The unit is '" + units + "'.");
+      findings.add(LearnSays.UNIT_IS.with(units));
     }
   }
 
-  private static void mark(Marks.Found mark, List<String> findings, List<String> unknown) {
+  private static void mark(Marks.Found mark, List<Reason> findings, List<Reason> unknown) {
     mark.meanings()
         .forEach(
             (text, meaning) -> {
-              String shown = text.isEmpty() ? "nothing in its place" : Visible.show(text);
+              Object shown = text.isEmpty() ? LearnSays.NOTHING_THERE.with() : Visible.show(text);
               if (meaning == Meaning.NOTHING) {
-                unknown.add("mark '" + shown + "': what it means");
+                unknown.add(LearnSays.MARK_UNKNOWN.with(shown));
               } else {
-                findings.add("'" + shown + "' means " + meaning.word() + ".");
+                findings.add(LearnSays.MARK_MEANS.with(shown, said(meaning)));
               }
             });
   }
 
-  private static void noMark(Table table, List<String> unknown) {
+  private static Reason said(Meaning meaning) {
+    return LearnSays.valueOf("MEANING_" + meaning.name()).with();
+  }
+
+  private static void noMark(Table table, List<Reason> unknown) {
     String words =
         Stream.concat(table.before().stream(), table.after().stream())
             .filter(c -> c.isConstant() && !c.separator())
@@ -88,19 +91,12 @@ final class Explanation {
             .distinct()
             .collect(Collectors.joining("', '"));
     unknown.add(
-        words.isEmpty()
-            ? "stable mark: none seen"
-            : "stable mark: '" + words + "' is in every line; only such lines are read");
+        words.isEmpty() ? LearnSays.NO_STABLE_MARK.with() : LearnSays.IN_EVERY_LINE.with(words));
   }
 
-  private static void ignored(Table table, Optional<Marks.Found> mark, List<String> findings) {
+  private static void ignored(Table table, Optional<Marks.Found> mark, List<Reason> findings) {
     Stream.concat(table.before().stream(), table.after().stream())
         .filter(c -> !c.isConstant() && mark.map(m -> !m.column().equals(c)).orElse(true))
-        .forEach(
-            c ->
-                findings.add(
-                    "'"
-                        + Visible.show(c.values().get(0))
-                        + "' changes from line to line and is passed over."));
+        .forEach(c -> findings.add(LearnSays.PASSED_OVER.with(Visible.show(c.values().get(0)))));
   }
 }

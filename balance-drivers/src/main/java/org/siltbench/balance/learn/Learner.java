@@ -19,6 +19,7 @@ import org.siltbench.balance.format.Part;
 import org.siltbench.balance.format.Terminator;
 import org.siltbench.balance.format.Visible;
 import org.siltbench.balance.learn.Learned.Line;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * Infers a line format from captured bytes. It would rather give none than one that could read a
@@ -28,8 +29,8 @@ public final class Learner {
 
   private final List<Sample> samples;
   private final Hints hints;
-  private final List<String> findings = new ArrayList<>();
-  private final List<String> unknown = new ArrayList<>();
+  private final List<Reason> findings = new ArrayList<>();
+  private final List<Reason> unknown = new ArrayList<>();
   private final List<Cut> cuts = new ArrayList<>();
   private final List<String> others = new ArrayList<>();
   private final List<String> lines = new ArrayList<>();
@@ -47,17 +48,17 @@ public final class Learner {
   private Learned learn() {
     Optional<Terminator> ends = LineEnds.find(samples);
     if (ends.isEmpty()) {
-      unknown.add("line end: no two lines seen; capture some more");
+      unknown.add(LearnSays.NO_LINE_END.with());
       return result(null);
     }
     Terminator end = hints.textFile() ? Terminator.ANY : ends.get();
-    findings.add("Lines end with " + name(end) + ".");
+    findings.add(LearnSays.LINES_END.with(name(end)));
     cut(end);
     if (cuts.isEmpty()) {
-      unknown.add("number: no line has one number that is surely the mass");
+      unknown.add(LearnSays.NO_NUMBER.with());
       return result(null);
     }
-    Optional<String> doubt = Doubts.first(cuts);
+    Optional<Reason> doubt = Doubts.first(cuts);
     if (doubt.isPresent()) {
       unknown.add(doubt.get());
       return result(null);
@@ -65,8 +66,8 @@ public final class Learner {
     return result(format(end));
   }
 
-  private static String name(Terminator end) {
-    return end.text().isEmpty() ? "a carriage return or a line feed" : Visible.show(end.text());
+  private static Object name(Terminator end) {
+    return end.text().isEmpty() ? LearnSays.RETURN_OR_FEED.with() : Visible.show(end.text());
   }
 
   private void cut(Terminator end) {
@@ -100,11 +101,11 @@ public final class Learner {
   private @Nullable LineFormat format(Terminator end) {
     boolean anyUnit = cuts.stream().anyMatch(c -> !c.unit().isEmpty());
     if (!anyUnit && hints.unit() == null) {
-      unknown.add("unit: no line names one; say it, as unit=g");
+      unknown.add(LearnSays.NO_UNIT.with());
       return null;
     }
     boolean mayMiss = anyUnit && movingLacksUnit();
-    Optional<String> capital = mayMiss ? Optional.empty() : Doubts.unit(cuts);
+    Optional<Reason> capital = mayMiss ? Optional.empty() : Doubts.unit(cuts);
     if (capital.isPresent()) {
       unknown.add(capital.get());
       return null;
@@ -113,18 +114,18 @@ public final class Learner {
         anyUnit && !mayMiss ? cuts.stream().filter(c -> !c.unit().isEmpty()).toList() : cuts;
     Optional<Part.Check> check = CheckDigits.find(kept);
     Table table = Table.of(check.isEmpty() ? kept : kept.stream().map(Cut::withoutCheck).toList());
-    Optional<String> dash = Doubts.dash(table);
+    Optional<Reason> dash = Doubts.dash(table);
     if (dash.isPresent()) {
       unknown.add(dash.get());
       return null;
     }
     Optional<Marks.Found> mark = Marks.find(table);
     if (mark.isPresent() && Marks.inTurn(mark.get().column())) {
-      unknown.add("mass: several come in turn, as " + quoted(mark.get().column().distinct()));
+      unknown.add(LearnSays.SEVERAL_MASSES.with(quoted(mark.get().column().distinct())));
       return null;
     }
     if (anyUnit && table.cuts().stream().allMatch(c -> c.unit().isEmpty())) {
-      unknown.add("shape: the lines with a unit are all different; capture some more");
+      unknown.add(LearnSays.UNITS_DIFFER.with());
       return null;
     }
     return verified(build(end, table, mark, check, mayMiss), table);
@@ -141,10 +142,10 @@ public final class Learner {
     boolean oneUnit =
         cuts.stream().map(Cut::unit).filter(u -> !u.isEmpty()).distinct().count() == 1;
     if (moving && still && oneUnit) {
-      findings.add("The unit is missing while the value moves: that is its mark.");
+      findings.add(LearnSays.UNIT_MARKS_REST.with());
       return true;
     }
-    unknown.add("lines without unit: not surely the moving ones; they are not read");
+    unknown.add(LearnSays.LINES_WITHOUT_UNIT.with());
     return false;
   }
 
@@ -188,7 +189,7 @@ public final class Learner {
     }
     Optional<Talk.How> how = Manner.of(samples);
     if (how.isEmpty()) {
-      unknown.add("whether it talks by itself, on its key, or when asked");
+      unknown.add(LearnSays.NO_MANNER.with());
       return Talk.BY_ITSELF;
     }
     findings.add(Manner.words(how.get()));
@@ -219,7 +220,7 @@ public final class Learner {
       Reading reading = parse(parser, cut.line());
       boolean noMass = reading != null && reading.kind() != Reading.Kind.MASS;
       if (!noMass && (reading == null || !sameNumber(reading, cut))) {
-        unknown.add("shape: the lines do not agree with each other; capture some more");
+        unknown.add(LearnSays.LINES_DISAGREE.with());
         return null;
       }
     }
@@ -246,7 +247,10 @@ public final class Learner {
     LineParser parser = format == null ? null : format.parser();
     for (String line : lines) {
       Reading reading = parser == null ? null : parse(parser, line);
-      String why = parser == null ? "no format" : Objects.requireNonNullElse(parser.why(), "");
+      Reason why =
+          parser == null
+              ? LearnSays.NO_FORMAT.with()
+              : Objects.requireNonNullElse(parser.reason(), LearnSays.NOTHING_AMISS.with());
       out.add(new Line(line, reading, why));
     }
     return new Learned(format, findings, unknown, out);

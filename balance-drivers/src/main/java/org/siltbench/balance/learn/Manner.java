@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.siltbench.balance.format.LineFormat.Talk.How;
 import org.siltbench.balance.format.Terminator;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * Tells from when lines came, with nobody asking, whether a balance talks by itself or on its key.
@@ -37,12 +38,12 @@ final class Manner {
     return new Manner(samples).how(samples.size());
   }
 
-  /** What was found, as a sentence. */
-  static String words(How how) {
+  /** What was found. */
+  static Reason words(How how) {
     return switch (how) {
-      case BY_ITSELF -> "It talks by itself: the lines come steadily.";
-      case ON_KEY -> "It talks on its key: single lines with silence between.";
-      case WHEN_ASKED -> "It talks when asked.";
+      case BY_ITSELF -> LearnSays.BY_ITSELF.with();
+      case ON_KEY -> LearnSays.ON_KEY.with();
+      case WHEN_ASKED -> LearnSays.WHEN_ASKED.with();
     };
   }
 

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.siltbench.balance.format.LineFormat.MarkText;
 import org.siltbench.balance.format.Meaning;
 import org.siltbench.balance.format.Visible;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * What lines without a mass say: over range where the person showed it, else only that they are
@@ -19,7 +20,7 @@ import org.siltbench.balance.format.Visible;
  * @param findings what was found
  * @param unknown what could not be told
  */
-record OtherLines(List<MarkText> rules, List<String> findings, List<String> unknown) {
+record OtherLines(List<MarkText> rules, List<Reason> findings, List<Reason> unknown) {
 
   private static final int MOST_RULES = 4;
   private static final int SHORTEST = 2;
@@ -31,19 +32,19 @@ record OtherLines(List<MarkText> rules, List<String> findings, List<String> unkn
             .map(Atom::text)
             .collect(Collectors.toSet());
     Map<String, Meaning> rules = new LinkedHashMap<>();
-    List<String> unknown = new ArrayList<>();
+    List<Reason> unknown = new ArrayList<>();
     for (String line : others) {
       String text = telling(line, usual);
       if (over.contains(line) && text.length() >= SHORTEST && rules.size() < MOST_RULES) {
         rules.put(text, Meaning.OVER);
       } else if (!over.contains(line)) {
-        unknown.add("a line without a mass: " + Visible.show(line));
+        unknown.add(LearnSays.NO_MASS_IN.with(Visible.show(line)));
       }
     }
     List<MarkText> texts =
         rules.entrySet().stream().map(e -> new MarkText(e.getKey(), e.getValue())).toList();
-    List<String> findings =
-        texts.stream().map(t -> "'" + Visible.show(t.text()) + "' means over range.").toList();
+    List<Reason> findings =
+        texts.stream().map(t -> LearnSays.MEANS_OVER.with(Visible.show(t.text()))).toList();
     return new OtherLines(texts, findings, unknown.stream().distinct().limit(5).toList());
   }
 

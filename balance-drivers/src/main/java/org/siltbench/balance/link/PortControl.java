@@ -4,10 +4,15 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.ArrayDeque;
 import java.util.EnumSet;
+import java.util.Objects;
 import java.util.Queue;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.LinkException;
 import org.siltbench.balance.Timebase;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * A serial port behind a network box: sets its speed, bits, parity and stop bits by RFC 2217 and
@@ -44,7 +49,7 @@ final class PortControl implements Connection {
   private final Queue<byte[]> replies = new ArrayDeque<>();
   private final byte[] early = new byte[4096];
   private int earlyCount;
-  private String refusal = "";
+  private @Nullable Reason refusal;
 
   private PortControl(Connection raw, LineSettings wanted) {
     this.raw = raw;
@@ -90,16 +95,16 @@ final class PortControl implements Connection {
   private void awaitAnswers(Timebase time) throws IOException {
     byte[] chunk = new byte[512];
     long deadline = time.nanos() + PATIENCE_NANOS;
-    while (!unconfirmed.isEmpty() && refusal.isEmpty() && time.nanos() - deadline < 0) {
+    while (!unconfirmed.isEmpty() && refusal == null && time.nanos() - deadline < 0) {
       int count = take(chunk, SLICE_NANOS);
       int room = Math.min(count, early.length - earlyCount);
       System.arraycopy(chunk, 0, early, earlyCount, room);
       earlyCount += room;
     }
-    if (!refusal.isEmpty() || !unconfirmed.isEmpty()) {
+    if (refusal != null || !unconfirmed.isEmpty()) {
       throw new BalanceException(
-          refusal.isEmpty() ? "The far end does not answer port control (RFC 2217)." : refusal,
-          "Set the line on the network box itself and leave rfc2217 out.");
+          Objects.requireNonNullElse(refusal, BalanceSays.NO_PORT_CONTROL.with()),
+          BalanceSays.SET_ON_BOX.with());
     }
   }
 
@@ -112,7 +117,7 @@ final class PortControl implements Connection {
       return count;
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IOException("interrupted", e);
+      throw new LinkException(BalanceSays.INTERRUPTED.with(), e);
     }
   }
 
@@ -149,7 +154,7 @@ final class PortControl implements Connection {
     @Override
     public void option(int verb, int option) {
       if (option == OPTION && (verb == Telnet.DONT || verb == Telnet.WONT)) {
-        refusal = "The far end refuses port control (RFC 2217).";
+        refusal = BalanceSays.PORT_CONTROL_REFUSED.with();
       } else if (option != OPTION && option != BINARY && option != GO_AHEAD_OFF) {
         decline(verb, option);
       }
@@ -182,7 +187,7 @@ final class PortControl implements Connection {
       }
       unconfirmed.remove(command);
       if (value != wantedValue(command)) {
-        refusal = "The far end set " + command + " to " + value + " instead.";
+        refusal = BalanceSays.SET_INSTEAD.with(command, value);
       }
     }
 

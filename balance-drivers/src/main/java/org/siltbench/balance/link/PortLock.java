@@ -12,7 +12,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.Timebase;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * Makes one program the owner of a serial port, by its real path; the file behind it names the
@@ -36,8 +38,7 @@ final class PortLock implements AutoCloseable {
     try {
       if (tryLock(channel) == null) {
         throw new BalanceException(
-            realPath + " is in use by " + holder(channel) + ".",
-            "Close the other program, or choose another port.");
+            BalanceSays.IN_USE.with(realPath, holder(channel)), BalanceSays.CLOSE_OTHER.with());
       }
       write(channel, "process " + ProcessHandle.current().pid() + " since " + time.instant());
       return new PortLock(channel);
@@ -61,11 +62,11 @@ final class PortLock implements AutoCloseable {
     }
   }
 
-  private static String holder(FileChannel channel) throws IOException {
+  private static Reason holder(FileChannel channel) throws IOException {
     ByteBuffer bytes = ByteBuffer.allocate(LONGEST_NAME);
     channel.read(bytes, 0);
     String text = UTF_8.decode(bytes.flip()).toString().strip();
-    return text.isEmpty() ? "another program" : text;
+    return text.isEmpty() ? BalanceSays.ANOTHER_PROGRAM.with() : Reason.plain(text);
   }
 
   private static void write(FileChannel channel, String text) throws IOException {

@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.ISO_8859_1;
 
 import java.io.IOException;
 import java.util.List;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.LinkException;
 import org.siltbench.balance.VirtualTime;
 import org.siltbench.balance.capture.Chunk;
 
@@ -55,7 +57,7 @@ final class ReplayConnection implements Connection {
 
   @Override
   public void write(byte[] bytes) throws IOException {
-    throw new IOException("A recording takes no bytes.");
+    throw new LinkException(BalanceSays.RECORDING_TAKES_NOTHING.with());
   }
 
   @Override

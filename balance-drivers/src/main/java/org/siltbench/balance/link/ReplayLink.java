@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.Timebase;
 import org.siltbench.balance.VirtualTime;
 import org.siltbench.balance.capture.Capture;
@@ -39,7 +40,8 @@ public final class ReplayLink implements Link {
     this.wall = wall;
     Path file = spec.file();
     if (!Files.isReadable(file) || Files.isDirectory(file)) {
-      throw new BalanceException("Cannot read " + file + ".", "Check the name of the file.");
+      throw new BalanceException(
+          BalanceSays.CANNOT_READ.with(file), BalanceSays.CHECK_FILE_NAME.with());
     }
     this.plain = !Capture.is(file);
     if (plain) {
@@ -54,7 +56,8 @@ public final class ReplayLink implements Link {
 
   private static List<Chunk> lines(Path file) throws IOException {
     if (Files.size(file) > LARGEST_FILE) {
-      throw new BalanceException(file + " is larger than 16 MiB.", "Replay a shorter file.");
+      throw new BalanceException(
+          BalanceSays.LARGER.with(file, 16), BalanceSays.SHORTER_FILE.with());
     }
     String text = new String(Files.readAllBytes(file), ISO_8859_1);
     List<Chunk> out = new ArrayList<>();

@@ -5,6 +5,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.LinkException;
 import org.siltbench.balance.Timebase;
 
 /**
@@ -55,7 +57,7 @@ final class SerialConnection implements Connection {
   private int readOnce(byte[] into) throws IOException {
     synchronized (reading) {
       if (lost || closed.get()) {
-        throw new IOException(realPath + (lost ? " is gone." : " was closed."));
+        throw new LinkException((lost ? BalanceSays.GONE : BalanceSays.CLOSED).with(realPath));
       }
       int count = port.bytesAvailable();
       if (count > 0) {
@@ -63,7 +65,7 @@ final class SerialConnection implements Connection {
       }
       lost = count < 0 || (count == 0 && isGone());
       if (lost) {
-        throw new IOException("The cable of " + realPath + " is out or the balance is off.");
+        throw new LinkException(BalanceSays.CABLE_OUT.with(realPath));
       }
       return count;
     }
@@ -82,7 +84,7 @@ final class SerialConnection implements Connection {
   @Override
   public void write(byte[] bytes) throws IOException {
     if (port.writeBytes(bytes, bytes.length) != bytes.length) {
-      throw new IOException("Cannot send to " + realPath + ".");
+      throw new LinkException(BalanceSays.NOT_SENT.with(realPath));
     }
   }
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.Timebase;
 
 /** A balance on a serial port or a USB adapter; also a pseudo-terminal, by link or by path. */
@@ -56,7 +57,7 @@ public final class SerialLink implements Link {
     PortIdentity found = ports.at(real).orElse(null);
     if (identity != null && !identity.equals(found)) {
       throw new BalanceException(
-          path + " is now another device than before.", "Plug the balance in again.");
+          BalanceSays.OTHER_DEVICE.with(path), BalanceSays.PLUG_AGAIN.with());
     }
     PortLock lock = PortLock.take(real, time);
     try {
@@ -93,10 +94,7 @@ public final class SerialLink implements Link {
     try {
       return SerialPort.getCommPort(path);
     } catch (SerialPortInvalidPortException e) {
-      throw new BalanceException(
-          "There is no port " + path + ".",
-          "Check the cable and the name; `balance find` lists the ports there are.",
-          e);
+      throw new BalanceException(BalanceSays.NO_PORT.with(path), BalanceSays.CHECK_PORT.with(), e);
     }
   }
 
@@ -108,10 +106,8 @@ public final class SerialLink implements Link {
     if (!port.openPort(0)) {
       boolean denied = !Files.isReadable(Path.of(path)) || !Files.isWritable(Path.of(path));
       throw new BalanceException(
-          "Cannot open " + path + (denied ? ": no permission." : "."),
-          denied
-              ? "Ask for access to the port (on Debian: the group dialout), then log in again."
-              : "Check that no other program uses it and that the cable is in.");
+          (denied ? BalanceSays.NO_PERMISSION : BalanceSays.NOT_OPENED).with(path),
+          (denied ? BalanceSays.ASK_ACCESS : BalanceSays.CHECK_USE).with());
     }
     return port;
   }

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.LinkException;
 
 /** A connected socket. */
 final class TcpConnection implements Connection {
@@ -25,7 +27,7 @@ final class TcpConnection implements Connection {
     try {
       int count = in.read(into);
       if (count < 0) {
-        throw new IOException("The other end closed the connection.");
+        throw new LinkException(BalanceSays.FAR_END_CLOSED.with());
       }
       return count;
     } catch (SocketTimeoutException quiet) {

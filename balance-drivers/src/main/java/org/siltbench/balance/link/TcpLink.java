@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.Timebase;
 
 /** A balance behind a TCP port, with RFC 2217 port control if asked for. */
@@ -55,15 +56,15 @@ public final class TcpLink implements Link {
     } catch (UnknownHostException e) {
       socket.close();
       throw new BalanceException(
-          "No machine is called " + spec.host() + ".", "Check the name, or use the address.", e);
+          BalanceSays.NO_MACHINE.with(spec.host()), BalanceSays.CHECK_MACHINE.with(), e);
     } catch (BalanceException e) {
       socket.close();
       throw e;
     } catch (IOException e) {
       socket.close();
       throw new BalanceException(
-          "Cannot reach " + spec.host() + ":" + spec.port() + " (" + e.getMessage() + ").",
-          "Check that the balance is on and its network cable is in.",
+          BalanceSays.NOT_REACHED.with(spec.host(), spec.port(), e),
+          BalanceSays.CHECK_NETWORK.with(),
           e);
     }
   }

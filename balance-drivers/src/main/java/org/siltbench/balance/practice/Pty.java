@@ -8,6 +8,8 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.LinkException;
 
 /** A pseudo-terminal kept by a {@code socat} child; what is sent here comes out at its link. */
 final class Pty implements AutoCloseable {
@@ -45,9 +47,7 @@ final class Pty implements AutoCloseable {
       return command.redirectError(ProcessBuilder.Redirect.DISCARD).start();
     } catch (IOException e) {
       throw new BalanceException(
-          "Cannot make a pseudo-terminal: socat is missing.",
-          "Install socat (apt-get install socat), or let the practice balance stay in memory.",
-          e);
+          BalanceSays.NO_SOCAT.with(), BalanceSays.INSTALL_OR_MEMORY.with(), e);
     }
   }
 
@@ -57,13 +57,12 @@ final class Pty implements AutoCloseable {
       while (!Files.exists(link)) {
         if (socat.waitFor(5, TimeUnit.MILLISECONDS) || System.nanoTime() - deadline > 0) {
           throw new BalanceException(
-              "No pseudo-terminal came to be at " + link + ".",
-              "Check that the folder can be written.");
+              BalanceSays.NO_PTY.with(link), BalanceSays.CHECK_FOLDER.with());
         }
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IOException("interrupted", e);
+      throw new LinkException(BalanceSays.INTERRUPTED.with(), e);
     }
   }
 

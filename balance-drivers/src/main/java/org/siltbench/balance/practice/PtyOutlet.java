@@ -10,6 +10,8 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.LinkException;
 
 /**
  * A pseudo-terminal that sends nothing until somebody opens it, and is made anew when they leave: a
@@ -27,7 +29,8 @@ final class PtyOutlet implements Outlet {
   PtyOutlet(Path link) throws IOException {
     this.link = link.toAbsolutePath();
     if (Files.exists(link, LinkOption.NOFOLLOW_LINKS) && !Files.isSymbolicLink(link)) {
-      throw new BalanceException(link + " is a file already.", "Name a link that is not there.");
+      throw new BalanceException(
+          BalanceSays.LINK_IS_FILE.with(link), BalanceSays.ANOTHER_LINK.with());
     }
     this.socat = start();
     this.news = news(socat);
@@ -39,10 +42,7 @@ final class PtyOutlet implements Outlet {
     try {
       return new ProcessBuilder("socat", "-d", "-d", "-t", "0", "-", end).start();
     } catch (IOException e) {
-      throw new BalanceException(
-          "Cannot make a pseudo-terminal: socat is missing.",
-          "Install socat (apt-get install socat), or serve a TCP port.",
-          e);
+      throw new BalanceException(BalanceSays.NO_SOCAT.with(), BalanceSays.INSTALL_OR_TCP.with(), e);
     }
   }
 
@@ -56,13 +56,12 @@ final class PtyOutlet implements Outlet {
       while (!Files.exists(link)) {
         if (socat.waitFor(2, TimeUnit.MILLISECONDS) || System.nanoTime() - deadline > 0) {
           throw new BalanceException(
-              "No pseudo-terminal came to be at " + link + ".",
-              "Check that the folder can be written.");
+              BalanceSays.NO_PTY.with(link), BalanceSays.CHECK_FOLDER.with());
         }
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new IOException("interrupted", e);
+      throw new LinkException(BalanceSays.INTERRUPTED.with(), e);
     }
   }
 

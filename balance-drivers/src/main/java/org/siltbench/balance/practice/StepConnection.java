@@ -1,6 +1,8 @@
 package org.siltbench.balance.practice;
 
 import java.io.IOException;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.LinkException;
 import org.siltbench.balance.VirtualTime;
 import org.siltbench.balance.link.Connection;
 import org.siltbench.balance.link.Pacer;
@@ -58,12 +60,12 @@ final class StepConnection implements Connection {
         return count;
       }
     }
-    throw new IOException("The practice balance's bytes did not arrive.");
+    throw new LinkException(BalanceSays.PRACTICE_LOST.with());
   }
 
   @Override
   public void write(byte[] bytes) throws IOException {
-    throw new IOException("The practice balance in this process talks by itself.");
+    throw new LinkException(BalanceSays.PRACTICE_TALKS.with());
   }
 
   @Override

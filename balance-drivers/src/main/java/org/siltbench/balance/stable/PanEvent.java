@@ -52,7 +52,12 @@ public sealed interface PanEvent {
   record Unloaded() implements PanEvent {}
 
   /** Over or under range, or a fault told by the balance. */
-  record OutOfRange(String why) implements PanEvent {}
+  record OutOfRange(PanSays says) implements PanEvent {
+    /** What the balance tells, in English. */
+    public String why() {
+      return says.english();
+    }
+  }
 
   /** Why a load was refused. */
   enum Reason {

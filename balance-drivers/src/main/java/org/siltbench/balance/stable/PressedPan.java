@@ -55,7 +55,7 @@ public final class PressedPan implements PanCycle {
     Mass mass = reading.mass();
     if (mass == null) {
       first = null;
-      return List.of(new PanEvent.OutOfRange("the balance shows no mass"));
+      return List.of(new PanEvent.OutOfRange(PanSays.NO_MASS));
     }
     if (reading.mark() == Reading.Mark.MOVING) {
       return List.of(new PanEvent.Hint("The balance itself says it moves: wait, press again."));

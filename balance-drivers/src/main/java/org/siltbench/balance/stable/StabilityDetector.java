@@ -115,12 +115,12 @@ public final class StabilityDetector {
     return verdict;
   }
 
-  private static String words(Reading.Kind kind) {
+  private static PanSays words(Reading.Kind kind) {
     return switch (kind) {
-      case OVER -> "over the balance's range";
-      case UNDER -> "under the balance's range";
-      case FAULT -> "the balance reports a fault";
-      case MASS -> "a mass";
+      case OVER -> PanSays.OVER;
+      case UNDER -> PanSays.UNDER;
+      case FAULT -> PanSays.FAULT;
+      case MASS -> PanSays.MASS;
     };
   }
 

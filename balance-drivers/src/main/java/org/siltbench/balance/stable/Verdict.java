@@ -35,7 +35,7 @@ public sealed interface Verdict {
   record Disturbed(String why) implements Verdict {}
 
   /** The balance shows no mass: over or under range, or a fault. */
-  record OutOfRange(Reading.Kind kind, String why) implements Verdict {}
+  record OutOfRange(Reading.Kind kind, PanSays why) implements Verdict {}
 
   /** Nothing is known until readings come again. */
   record LinkLost() implements Verdict {}

@@ -57,7 +57,8 @@ public final class ReferenceParser {
     if (meaning != null) {
       return noMass(kind(meaning), bytes, from, to, nanos, at);
     }
-    why = Misfit.explain(matcher.failedPart(), matcher.failedAt(), format, bytes, from, to);
+    why =
+        Misfit.explain(matcher.failedPart(), matcher.failedAt(), format, bytes, from, to).english();
     return null;
   }
 

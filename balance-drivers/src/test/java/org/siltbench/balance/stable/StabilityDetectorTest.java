@@ -132,7 +132,7 @@ class StabilityDetectorTest {
   void overRangeIsToldAndForgetsWhatCameBefore() {
     Feed feed = Feed.usual(10).play(10, LOADED);
     feed.take(feed.other(Reading.Kind.OVER));
-    assertEquals(new Verdict.OutOfRange(Reading.Kind.OVER, "over the balance's range"), feed.last);
+    assertEquals(new Verdict.OutOfRange(Reading.Kind.OVER, PanSays.OVER), feed.last);
     feed.play(2, REST);
     assertFalse(feed.everStable);
   }
@@ -141,11 +141,9 @@ class StabilityDetectorTest {
   void underRangeAndFaultAreTold() {
     Feed feed = Feed.usual(11);
     feed.take(feed.other(Reading.Kind.UNDER));
-    assertEquals(
-        new Verdict.OutOfRange(Reading.Kind.UNDER, "under the balance's range"), feed.last);
+    assertEquals(new Verdict.OutOfRange(Reading.Kind.UNDER, PanSays.UNDER), feed.last);
     feed.take(feed.other(Reading.Kind.FAULT));
-    assertEquals(
-        new Verdict.OutOfRange(Reading.Kind.FAULT, "the balance reports a fault"), feed.last);
+    assertEquals(new Verdict.OutOfRange(Reading.Kind.FAULT, PanSays.FAULT), feed.last);
   }
 
   @Test

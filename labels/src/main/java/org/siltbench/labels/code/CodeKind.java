@@ -1,5 +1,8 @@
 package org.siltbench.labels.code;
 
+import org.siltbench.calc.reason.Unfit;
+import org.siltbench.labels.PapersSay;
+
 /** The codes a label can carry, with the quiet zone each needs in modules. */
 public enum CodeKind {
   /** ISO/IEC 16022: one module on all sides. */
@@ -37,6 +40,6 @@ public enum CodeKind {
         return kind;
       }
     }
-    throw new IllegalArgumentException("not a kind of code: " + word);
+    throw new Unfit(PapersSay.NO_KIND, word);
   }
 }

@@ -12,6 +12,7 @@ import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import java.util.EnumMap;
 import java.util.Map;
 import org.siltbench.labels.PaperProblem;
+import org.siltbench.labels.PapersSay;
 
 /** Turns text into a grid of modules. */
 public final class Codes {
@@ -32,9 +33,9 @@ public final class Codes {
       };
     } catch (WriterException | IllegalArgumentException e) {
       throw new PaperProblem(
-          "The text \"" + text + "\" does not fit a " + kind.word() + " code.",
-          "Nothing was printed.",
-          "Choose another kind of code.",
+          PapersSay.CODE_FULL.with(text, kind.word()),
+          PapersSay.NOTHING_PRINTED.with(),
+          PapersSay.OTHER_CODE.with(),
           e);
     }
   }

@@ -1,5 +1,8 @@
 package org.siltbench.labels.code;
 
+import org.siltbench.calc.reason.Unfit;
+import org.siltbench.labels.PapersSay;
+
 /**
  * The dot grid of a printer.
  *
@@ -14,7 +17,7 @@ public record Dots(int dpi) {
 
   public Dots {
     if (dpi < 150 || dpi > 2400) {
-      throw new IllegalArgumentException("dots per inch must be 150 to 2400, not " + dpi);
+      throw new Unfit(PapersSay.DPI, dpi);
     }
   }
 

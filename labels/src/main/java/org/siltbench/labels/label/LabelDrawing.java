@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.labels.PaperProblem;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.RoleWords;
 import org.siltbench.labels.code.CodeGrid;
 import org.siltbench.labels.code.Codes;
@@ -54,8 +55,7 @@ public final class LabelDrawing {
   /** Draws every label of the run. */
   public static void draw(Paper paper, LabelRun run) throws IOException {
     if (run.labels().isEmpty()) {
-      throw new PaperProblem(
-          "There is no label to draw.", "Choose filters that have a pre-weigh mass.");
+      throw new PaperProblem(PapersSay.NO_LABEL.with(), PapersSay.CHOOSE_WEIGHED.with());
     }
     new LabelDrawing(paper, run).drawAll();
   }
@@ -64,17 +64,14 @@ public final class LabelDrawing {
     LabelPlan plan = LabelPlan.of(need(slip), width, height);
     if (plan == null) {
       throw new PaperProblem(
-          String.format(
-              Locale.ROOT,
-              "The %s code and the words do not fit the label stock \"%s\" (%.1f x %.1f mm) at %d"
-                  + " dpi.",
+          PapersSay.NO_FIT.with(
               run.kind().word(),
               media.name(),
-              media.labelWidth(),
-              media.labelHeight(),
+              String.format(Locale.ROOT, "%.1f", media.labelWidth()),
+              String.format(Locale.ROOT, "%.1f", media.labelHeight()),
               run.dpi()),
-          "Nothing was printed.",
-          "Take larger labels or the data-matrix code.",
+          PapersSay.NOTHING_PRINTED.with(),
+          PapersSay.LARGER_LABELS.with(),
           null);
     }
     return plan;

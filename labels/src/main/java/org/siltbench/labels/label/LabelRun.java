@@ -1,6 +1,8 @@
 package org.siltbench.labels.label;
 
 import java.util.List;
+import org.siltbench.calc.reason.Unfit;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.code.CodeKind;
 import org.siltbench.labels.media.Media;
 
@@ -20,11 +22,10 @@ public record LabelRun(
   public LabelRun {
     labels = List.copyOf(labels);
     if (dpi < 150 || dpi > 2400) {
-      throw new IllegalArgumentException("dots per inch must be 150 to 2400, not " + dpi);
+      throw new Unfit(PapersSay.DPI, dpi);
     }
     if (startAt < 1 || startAt > media.perPage()) {
-      throw new IllegalArgumentException(
-          "a page of this stock has labels 1 to " + media.perPage() + ", not " + startAt);
+      throw new Unfit(PapersSay.START_AT, media.perPage(), startAt);
     }
   }
 

@@ -1,5 +1,8 @@
 package org.siltbench.labels.media;
 
+import org.siltbench.calc.reason.Unfit;
+import org.siltbench.labels.PapersSay;
+
 /**
  * How far a printer is off on this stock: everything drawn is multiplied by the scale, then moved.
  *
@@ -14,17 +17,19 @@ public record Calibration(double moveRight, double moveDown, double scaleAcross,
   public static final Calibration NONE = new Calibration(0, 0, 1, 1);
 
   private static final double FARTHEST = 20;
+  private static final Object[] MOVES = {-20, PapersSay.MILLIMETRES.with(20)};
+  private static final Object[] SCALES = {0.9, 1.1};
 
   public Calibration {
-    require(Math.abs(moveRight) <= FARTHEST, "move right", moveRight, "-20 to 20 mm");
-    require(Math.abs(moveDown) <= FARTHEST, "move down", moveDown, "-20 to 20 mm");
-    require(scaleAcross >= 0.9 && scaleAcross <= 1.1, "scale across", scaleAcross, "0.9 to 1.1");
-    require(scaleDown >= 0.9 && scaleDown <= 1.1, "scale down", scaleDown, "0.9 to 1.1");
+    require(Math.abs(moveRight) <= FARTHEST, PapersSay.MOVE_RIGHT, moveRight, MOVES);
+    require(Math.abs(moveDown) <= FARTHEST, PapersSay.MOVE_DOWN, moveDown, MOVES);
+    require(scaleAcross >= 0.9 && scaleAcross <= 1.1, PapersSay.SCALE_ACROSS, scaleAcross, SCALES);
+    require(scaleDown >= 0.9 && scaleDown <= 1.1, PapersSay.SCALE_DOWN, scaleDown, SCALES);
   }
 
-  private static void require(boolean holds, String what, double value, String limits) {
+  private static void require(boolean holds, PapersSay what, double value, Object[] limits) {
     if (!holds) {
-      throw new IllegalArgumentException(what + " is " + value + "; it must be " + limits);
+      throw new Unfit(PapersSay.CALIBRATION, what.with(), value, limits[0], limits[1]);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.siltbench.labels.media;
 
 import org.siltbench.labels.PaperProblem;
+import org.siltbench.labels.PapersSay;
 
 /**
  * Label stock, all lengths in millimetres from the top left corner of the page.
@@ -41,33 +42,27 @@ public record Media(
   private static final double SLACK = 0.05;
 
   public Media {
-    demand(columns >= 1 && rows >= 1, name, "needs at least one row and one column");
-    demand(form == Form.SHEET || rows == 1, name, "is a roll: a roll has one row");
-    demand(labelWidth >= 30 && labelHeight >= 15, name, "has labels under 30 x 15 mm");
-    demand(labelWidth <= 300 && labelHeight <= 300, name, "has labels over 300 mm");
-    demand(left >= 0 && top >= 0, name, "has a negative margin");
-    demand(columns == 1 || pitchAcross >= labelWidth - SLACK, name, "has columns that overlap");
-    demand(rows == 1 || pitchDown >= labelHeight - SLACK, name, "has rows that overlap");
+    demand(columns >= 1 && rows >= 1, name, PapersSay.ONE_ROW_AND_COLUMN);
+    demand(form == Form.SHEET || rows == 1, name, PapersSay.ROLL_ONE_ROW);
+    demand(labelWidth >= 30 && labelHeight >= 15, name, PapersSay.LABELS_SMALL);
+    demand(labelWidth <= 300 && labelHeight <= 300, name, PapersSay.LABELS_LARGE);
+    demand(left >= 0 && top >= 0, name, PapersSay.NEGATIVE_MARGIN);
+    demand(columns == 1 || pitchAcross >= labelWidth - SLACK, name, PapersSay.COLUMNS_OVERLAP);
+    demand(rows == 1 || pitchDown >= labelHeight - SLACK, name, PapersSay.ROWS_OVERLAP);
     demand(
         left + (columns - 1) * pitchAcross + labelWidth <= pageWidth + SLACK,
         name,
-        "is wider than its page");
+        PapersSay.WIDER);
     demand(
-        top + (rows - 1) * pitchDown + labelHeight <= pageHeight + SLACK,
-        name,
-        "is taller than its page");
-    demand(safe >= 0 && safe <= 5, name, "has a safe margin outside 0 to 5 mm");
-    demand(
-        corner >= 0 && corner <= Math.min(labelWidth, labelHeight) / 2,
-        name,
-        "has a corner wider than half the label");
+        top + (rows - 1) * pitchDown + labelHeight <= pageHeight + SLACK, name, PapersSay.TALLER);
+    demand(safe >= 0 && safe <= 5, name, PapersSay.SAFE_MARGIN);
+    demand(corner >= 0 && corner <= Math.min(labelWidth, labelHeight) / 2, name, PapersSay.CORNER);
   }
 
-  private static void demand(boolean holds, String name, String what) {
+  private static void demand(boolean holds, String name, PapersSay what) {
     if (!holds) {
       throw new PaperProblem(
-          "The label stock \"" + name + "\" " + what + ".",
-          "Measure the stock again and correct its file.");
+          PapersSay.STOCK.with(name, what.with()), PapersSay.MEASURE_STOCK.with());
     }
   }
 

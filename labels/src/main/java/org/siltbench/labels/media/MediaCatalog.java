@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.labels.PaperProblem;
+import org.siltbench.labels.PapersSay;
 
 /** The stock that comes built in, named by its millimetres, and stock from files. */
 public final class MediaCatalog {
@@ -61,11 +62,10 @@ public final class MediaCatalog {
 
   private static PaperProblem unknown(String nameOrPath, @Nullable Throwable cause) {
     return new PaperProblem(
-        "No label stock and no file is called \"" + nameOrPath + "\".",
-        "",
-        "Built in are "
-            + BUILT_IN.stream().map(Media::name).collect(Collectors.joining(", "))
-            + "; or give the path of a media file.",
+        PapersSay.NO_STOCK.with(nameOrPath),
+        PapersSay.NOTHING.with(),
+        PapersSay.BUILT_IN.with(
+            BUILT_IN.stream().map(Media::name).collect(Collectors.joining(", "))),
         cause);
   }
 
@@ -73,15 +73,14 @@ public final class MediaCatalog {
   public static Media read(Path file) {
     try {
       if (Files.size(file) > MOST_BYTES) {
-        throw new PaperProblem(
-            file + " is too large for a media file.", "Give a text file of a few lines.");
+        throw new PaperProblem(PapersSay.STOCK_LARGE.with(file), PapersSay.FEW_LINES.with());
       }
       return MediaText.parse(Files.readString(file, StandardCharsets.UTF_8), file.toString());
     } catch (IOException e) {
       throw new PaperProblem(
-          "The media file " + file + " could not be read.",
-          "Nothing was printed.",
-          "Check that the file exists, may be read and is UTF-8 text.",
+          PapersSay.STOCK_UNREADABLE.with(file),
+          PapersSay.NOTHING_PRINTED.with(),
+          PapersSay.CHECK_STOCK_FILE.with(),
           e);
     }
   }

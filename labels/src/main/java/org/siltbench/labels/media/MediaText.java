@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.labels.PaperProblem;
+import org.siltbench.labels.PapersSay;
 
 /** The media file: a few named lengths in millimetres, one a line. */
 public final class MediaText {
@@ -52,18 +54,17 @@ public final class MediaText {
     }
     int colon = line.indexOf(':');
     if (colon < 0) {
-      throw wrong(
-          number, "has no colon", "Write it as \"key: value\", for example \"label: 50 25\".");
+      throw wrong(number, PapersSay.NO_COLON.with(), PapersSay.WRITE_KEY_VALUE.with());
     }
     String key = line.substring(0, colon).strip();
     if (!KEYS.contains(key)) {
       throw wrong(
           number,
-          "has the key \"" + key + "\"",
-          "Keys are " + String.join(", ", sortedKeys()) + ".");
+          PapersSay.UNKNOWN_KEY.with(key),
+          PapersSay.KEYS_ARE.with(String.join(", ", sortedKeys())));
     }
     if (lines.put(key, new Line(number, line.substring(colon + 1).strip())) != null) {
-      throw wrong(number, "gives \"" + key + "\" a second time", "Keep one of the two lines.");
+      throw wrong(number, PapersSay.TWICE.with(key), PapersSay.KEEP_ONE.with());
     }
   }
 
@@ -103,7 +104,10 @@ public final class MediaText {
       return new Calibration(move[0], move[1], scale[0], scale[1]);
     } catch (IllegalArgumentException e) {
       throw new PaperProblem(
-          source + ": " + e.getMessage() + ".", "", "Print the ruler page and measure again.", e);
+          PapersSay.IN_FILE.with(source, e),
+          PapersSay.NOTHING.with(),
+          PapersSay.MEASURE_RULER.with(),
+          e);
     }
   }
 
@@ -115,18 +119,19 @@ public final class MediaText {
   private Form form() {
     Line line = lines.get("form");
     if (line == null) {
-      throw missing("form", "form: roll\" or \"form: sheet");
+      throw missing("form", PapersSay.ROLL_OR.with());
     }
     return switch (line.value()) {
       case "roll" -> Form.ROLL;
       case "sheet" -> Form.SHEET;
-      default -> throw wrong(line.number(), "says \"" + line.value() + "\"", "Say roll or sheet.");
+      default ->
+          throw wrong(line.number(), PapersSay.SAYS.with(line.value()), PapersSay.SAY_FORM.with());
     };
   }
 
   private int count(String key, double value) {
     if (value != Math.rint(value) || value < 1 || value > 200) {
-      throw wrong(numberOf(key), "needs whole numbers", "Say columns, then rows: \"grid: 3 8\".");
+      throw wrong(numberOf(key), PapersSay.WHOLE_NUMBERS.with(), PapersSay.COLUMNS_ROWS.with());
     }
     return (int) value;
   }
@@ -148,8 +153,8 @@ public final class MediaText {
     if (parts.length != howMany) {
       throw wrong(
           line.number(),
-          "needs " + howMany + (howMany == 1 ? " number" : " numbers") + " for \"" + key + "\"",
-          "Part them with a space, use a point for decimals, leave the unit out.");
+          (howMany == 1 ? PapersSay.ONE_NUMBER : PapersSay.SEVERAL_NUMBERS).with(key, howMany),
+          PapersSay.PART_NUMBERS.with());
     }
     double[] out = new double[howMany];
     for (int i = 0; i < howMany; i++) {
@@ -160,21 +165,17 @@ public final class MediaText {
 
   private double number(int line, String text) {
     if (!text.matches("-?[0-9]{1,4}(\\.[0-9]{1,6})?")) {
-      throw wrong(
-          line,
-          "has \"" + text + "\" where a number in millimetres belongs",
-          "Use digits and a point, for example 25.4.");
+      throw wrong(line, PapersSay.NO_NUMBER.with(text), PapersSay.USE_DIGITS.with());
     }
     return Double.parseDouble(text);
   }
 
-  private PaperProblem wrong(int line, String what, String next) {
-    return new PaperProblem(source + ", line " + line + ", " + what + ".", next);
+  private PaperProblem wrong(int line, Reason what, Reason next) {
+    return new PaperProblem(PapersSay.AT_LINE.with(source, line, what), next);
   }
 
-  private PaperProblem missing(String key, String example) {
-    return new PaperProblem(
-        source + " has no line \"" + key + "\".", "Add one, for example \"" + example + "\".");
+  private PaperProblem missing(String key, Object example) {
+    return new PaperProblem(PapersSay.NO_LINE.with(source, key), PapersSay.ADD_ONE.with(example));
   }
 
   /** Writes stock as a media file; {@link #parse} gives the same stock back. */

@@ -16,6 +16,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.printing.PDFPrintable;
 import org.apache.pdfbox.printing.Scaling;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.label.LabelRun;
 import org.siltbench.labels.media.Media;
 import org.siltbench.labels.print.PrintOutcome.Why;
@@ -42,9 +44,7 @@ final class JavaPrint {
       }
     }
     return new PrintOutcome.Gone(
-        queue,
-        "No print queue called \"" + queue + "\" answers.",
-        "Queues here: " + String.join(", ", queues()) + ".");
+        queue, PapersSay.NO_QUEUE.with(queue), PapersSay.QUEUES.with(String.join(", ", queues())));
   }
 
   private static PrintOutcome print(PrintService service, LabelRun run) {
@@ -61,8 +61,7 @@ final class JavaPrint {
       }
       return new PrintOutcome.Sent(queue, LabelPrinter.pages(run));
     } catch (PrinterException | IOException e) {
-      return new PrintOutcome.Gone(
-          queue, String.valueOf(e.getMessage()), "Check the printer, then print again.");
+      return new PrintOutcome.Gone(queue, Reason.of(e), PapersSay.CHECK_PRINTER.with());
     }
   }
 

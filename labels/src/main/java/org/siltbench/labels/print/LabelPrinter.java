@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.labels.Imprint;
 import org.siltbench.labels.PaperProblem;
 import org.siltbench.labels.Papers;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.label.LabelRun;
 import org.siltbench.labels.media.Media;
 import org.siltbench.labels.print.PrintOutcome.Why;
@@ -51,23 +53,22 @@ public final class LabelPrinter {
   /** Why nothing can be sent to a queue now; null where it works. */
   static @Nullable PrintOutcome standing(Lp lp, String queue) {
     if (queue.isBlank() || queue.startsWith("-")) {
-      return new PrintOutcome.Gone(queue, "That is not the name of a queue.", known(lp));
+      return new PrintOutcome.Gone(queue, PapersSay.NO_QUEUE_NAME.with(), known(lp));
     }
     Lp.Said printer = lp.run(List.of("lpstat", "-l", "-p", queue));
     if (!printer.ok() || !printer.text().contains("printer " + queue + " ")) {
-      return new PrintOutcome.Gone(
-          queue, "No print queue called \"" + queue + "\" answers.", known(lp));
+      return new PrintOutcome.Gone(queue, PapersSay.NO_QUEUE.with(queue), known(lp));
     }
     Lp.Said accepting = lp.run(List.of("lpstat", "-a", queue));
     Why why = QueueState.standsStill(printer.text(), accepting.text());
     return why == null ? null : new PrintOutcome.Waits(queue, why, QueueState.next(why));
   }
 
-  private static String known(Lp lp) {
+  private static Reason known(Lp lp) {
     List<String> queues = queues(lp);
     return queues.isEmpty()
-        ? "This system knows no print queue: set one up in its printer settings."
-        : "Queues here: " + String.join(", ", queues) + ".";
+        ? PapersSay.NO_QUEUES.with()
+        : PapersSay.QUEUES.with(String.join(", ", queues));
   }
 
   private static PrintOutcome send(Lp lp, String queue, LabelRun run) {
@@ -80,15 +81,14 @@ public final class LabelPrinter {
         Lp.Said said = lp.run(Lp.printing(queue, size(run.media()), pdf));
         return said.ok()
             ? new PrintOutcome.Sent(queue, pages(run))
-            : new PrintOutcome.Gone(queue, said.text(), "Check the printer, then print again.");
+            : new PrintOutcome.Gone(
+                queue, Reason.plain(said.text()), PapersSay.CHECK_PRINTER.with());
       } finally {
         Files.delete(pdf);
       }
     } catch (IOException e) {
       return new PrintOutcome.Gone(
-          queue,
-          "The labels could not be written to a temporary file: " + e.getMessage() + ".",
-          "Make room on the disk, then print again.");
+          queue, PapersSay.NO_TEMPORARY_FILE.with(e), PapersSay.MAKE_ROOM.with());
     }
   }
 

@@ -2,6 +2,8 @@ package org.siltbench.labels.print;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.labels.PapersSay;
 
 /** Prints a PDF of whole pages on a queue of this system. */
 public final class PagePrinter {
@@ -20,7 +22,7 @@ public final class PagePrinter {
   static PrintOutcome print(Lp lp, String queue, Path pdf, String title) {
     if (!Lp.isInstalled()) {
       return new PrintOutcome.Gone(
-          queue, "This system has no print command.", "Print the file by hand.");
+          queue, PapersSay.NO_PRINT_COMMAND.with(), PapersSay.PRINT_BY_HAND.with());
     }
     PrintOutcome standing = LabelPrinter.standing(lp, queue);
     if (standing != null) {
@@ -30,6 +32,6 @@ public final class PagePrinter {
         lp.run(List.of("lp", "-d", queue, "-t", title, "-o", "media=A4", "--", pdf.toString()));
     return said.ok()
         ? new PrintOutcome.Sent(queue, 1)
-        : new PrintOutcome.Gone(queue, said.text(), "Check the printer, then print again.");
+        : new PrintOutcome.Gone(queue, Reason.plain(said.text()), PapersSay.CHECK_PRINTER.with());
   }
 }

@@ -1,5 +1,7 @@
 package org.siltbench.labels.print;
 
+import org.siltbench.calc.reason.Reason;
+
 /** How an attempt to print ended. The mass is safe in every case; what differs is the paper. */
 public sealed interface PrintOutcome {
 
@@ -7,10 +9,10 @@ public sealed interface PrintOutcome {
   record Sent(String queue, int pages) implements PrintOutcome {}
 
   /** Nothing was sent: the queue is there but stands still. The label waits. */
-  record Waits(String queue, Why why, String next) implements PrintOutcome {}
+  record Waits(String queue, Why why, Reason next) implements PrintOutcome {}
 
   /** Nothing was sent: there is no such queue, or it refused. The label waits. */
-  record Gone(String queue, String what, String next) implements PrintOutcome {}
+  record Gone(String queue, Reason what, Reason next) implements PrintOutcome {}
 
   /** Why a queue stands still. */
   enum Why {

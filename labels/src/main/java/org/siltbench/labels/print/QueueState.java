@@ -2,6 +2,8 @@ package org.siltbench.labels.print;
 
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.print.PrintOutcome.Why;
 
 /** What a queue says of itself, made from the print system's answers. */
@@ -46,14 +48,7 @@ final class QueueState {
   }
 
   /** What to do about it. */
-  static String next(Why why) {
-    return switch (why) {
-      case OUT_OF_PAPER -> "Put labels in, then print again.";
-      case PAUSED -> "Resume the queue in the system's printer settings, then print again.";
-      case OFFLINE -> "Switch the printer on and check its cable, then print again.";
-      case JAMMED -> "Clear the printer, then print again.";
-      case REJECTING -> "Let the queue accept jobs in the system's printer settings.";
-      case OTHER -> "Look at the printer's display, then print again.";
-    };
+  static Reason next(Why why) {
+    return PapersSay.valueOf("NEXT_" + why.name()).with();
   }
 }

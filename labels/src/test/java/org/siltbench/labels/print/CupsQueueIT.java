@@ -103,7 +103,7 @@ class CupsQueueIT {
   void aQueueThatIsNotThereIsToldWithThoseThatAre() {
     PrintOutcome outcome = LabelPrinter.print(cups.lp(), "lable", run("roll-50x25", 1));
     PrintOutcome.Gone gone = assertInstanceOf(PrintOutcome.Gone.class, outcome);
-    assertTrue(gone.next().contains("label"), gone.next());
+    assertTrue(gone.next().english().contains("label"), gone.next().english());
     assertEquals(List.of("label"), LabelPrinter.queues(cups.lp()));
   }
 

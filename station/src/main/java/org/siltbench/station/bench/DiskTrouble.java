@@ -5,6 +5,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** What a person is told when the disk says no. */
 final class DiskTrouble {
@@ -13,9 +14,9 @@ final class DiskTrouble {
 
   static Problem.Outside opening(Path folder, IOException e) {
     if (e instanceof AccessDeniedException || text(e).contains("read-only")) {
-      return new Problem.Outside(e, BenchSays.FOLDER_NOT_WRITABLE, folder, e.getMessage());
+      return new Problem.Outside(e, BenchSays.FOLDER_NOT_WRITABLE, folder, Elsewhere.words(e));
     }
-    return new Problem.Outside(e, BenchSays.FOLDER_NOT_OPENED, folder, e.getMessage());
+    return new Problem.Outside(e, BenchSays.FOLDER_NOT_OPENED, folder, Elsewhere.words(e));
   }
 
   static Problem.Outside writing(boolean known, IOException e) {
@@ -23,7 +24,7 @@ final class DiskTrouble {
       return new Problem.Outside(e, known ? BenchSays.DISK_FULL : BenchSays.DISK_FULL_UNSURE);
     }
     return new Problem.Outside(
-        e, known ? BenchSays.DISK_FAILED : BenchSays.DISK_FAILED_UNSURE, e.getMessage());
+        e, known ? BenchSays.DISK_FAILED : BenchSays.DISK_FAILED_UNSURE, Elsewhere.words(e));
   }
 
   static Problem.Outside nearlyFull(Path folder, long free) {

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.EntryRef;
@@ -141,7 +142,7 @@ final class LocalBench implements OpenLab {
       data.put("key", key.open());
       return new Draft("day.closed", 1, true, data);
     } catch (IOException e) {
-      throw new Problem.Outside(e, BenchSays.KEY_UNUSABLE, e.getMessage());
+      throw new Problem.Outside(e, BenchSays.KEY_UNUSABLE, Elsewhere.words(e));
     }
   }
 

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.Disk;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.Line;
@@ -72,7 +73,7 @@ public final class VerifyLab {
     try {
       return new VerifyLab(folder).run(more);
     } catch (IOException e) {
-      throw new Problem.Outside(e, BenchSays.LEDGER_UNREADABLE, folder, e.getMessage());
+      throw new Problem.Outside(e, BenchSays.LEDGER_UNREADABLE, folder, Elsewhere.words(e));
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.json.NotJson;
 import org.siltbench.station.ledger.LabLock;
@@ -72,7 +73,7 @@ final class PeopleFile {
   }
 
   private Problem.Outside outside(IOException e) {
-    return new Problem.Outside(e, PeopleSays.FILE_UNUSABLE, file, e.getMessage());
+    return new Problem.Outside(e, PeopleSays.FILE_UNUSABLE, file, Elsewhere.words(e));
   }
 
   private static Kept kept(Map<?, ?> item) {

@@ -43,7 +43,7 @@ public record Said(Code code, List<@Nullable Object> gaps) implements Words {
 
   private String text(String key, Locale language) {
     ResourceBundle words = words(language);
-    return words.containsKey(key) ? filled(words.getString(key), language) : "";
+    return words.containsKey(key) ? filled(words.getString(key), gaps, language) : "";
   }
 
   /** A language without a bundle gets the English one: a person is never left without a message. */
@@ -60,8 +60,8 @@ public record Said(Code code, List<@Nullable Object> gaps) implements Words {
     }
   }
 
-  /** Gaps are filled with the text of what stands in them, digits as they are. */
-  private String filled(String pattern, Locale language) {
+  /** A sentence with its gaps filled. */
+  public static String filled(String pattern, List<@Nullable Object> gaps, Locale language) {
     Matcher gap = GAP.matcher(pattern);
     StringBuilder out = new StringBuilder();
     while (gap.find()) {

@@ -18,6 +18,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /**
  * A table in a text file, streamed: UTF-8 with or without a byte order mark, cells separated by
@@ -180,7 +181,7 @@ public final class Table implements AutoCloseable, Iterator<Row> {
       }
     }
     if (e instanceof UncheckedIOException) {
-      return new Problem.Outside(e, TableSays.UNREADABLE, file, e.getMessage());
+      return new Problem.Outside(e, TableSays.UNREADABLE, file, Elsewhere.words(e));
     }
     return new Problem.WrongUse(TableSays.MALFORMED, file, reason(e));
   }

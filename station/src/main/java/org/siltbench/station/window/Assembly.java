@@ -15,6 +15,7 @@ import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.people.GuardedLab;
 import org.siltbench.station.people.People;
 import org.siltbench.station.people.SignedOn;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Doors;
@@ -197,7 +198,7 @@ public final class Assembly implements AutoCloseable {
     opened.start(outside.live());
   }
 
-  private void scannerAway(String why) {
+  private void scannerAway(Words why) {
     if (why.isEmpty()) {
       desk.notices().clear("scanner");
     } else {

@@ -9,6 +9,7 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.Setting;
 import org.siltbench.station.command.Main;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** Opens a second window over a practice lab, beside this one: the two never mix. */
 final class Beside {
@@ -37,7 +38,7 @@ final class Beside {
           .redirectError(ProcessBuilder.Redirect.DISCARD)
           .start();
     } catch (IOException e) {
-      throw new Problem.Outside(e, WindowSays.PRACTICE_NOT_STARTED, e.getMessage(), folder);
+      throw new Problem.Outside(e, WindowSays.PRACTICE_NOT_STARTED, Elsewhere.words(e), folder);
     }
   }
 

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.print.PrintOutcome;
 import org.siltbench.station.bench.LabTroubles;
 import org.siltbench.station.said.Words;
@@ -98,8 +99,12 @@ class FailuresOnScreenTest {
   @Test
   void a_printer_without_paper_is_named_in_the_language_of_the_window() {
     Words said =
-        PrintText.of(new PrintOutcome.Waits("roll", PrintOutcome.Why.OUT_OF_PAPER, "Fill it."));
-    assertEquals("Printer roll: out of paper. Fill it.", said.english());
-    assertEquals("Drucker roll: das Papier ist aus.", said.in(Locale.GERMAN));
+        PrintText.of(
+            new PrintOutcome.Waits(
+                "roll", PrintOutcome.Why.OUT_OF_PAPER, PapersSay.NEXT_OUT_OF_PAPER.with()));
+    assertEquals("Printer roll: out of paper. Put labels in, then print again.", said.english());
+    assertEquals(
+        "Drucker roll: das Papier ist aus. Legen Sie Etiketten ein, dann drucken Sie noch einmal.",
+        said.in(Locale.GERMAN));
   }
 }

@@ -62,7 +62,7 @@ final class FindCommand implements Task {
       return found(session, search, found);
     }
     session.document(document(search, null));
-    SearchWords.lines(ending).forEach(session::message);
+    SearchWords.lines(ending).forEach(line -> session.message(line.english()));
     return listOnly ? 0 : 3;
   }
 
@@ -85,18 +85,18 @@ final class FindCommand implements Task {
   private void tell(Session session, SearchStep step) {
     if (step instanceof SearchStep.Ports ports) {
       listed = ports.ports();
-      SearchWords.lines(step).forEach(session::fact);
+      SearchWords.lines(step).forEach(line -> session.fact(line.english()));
     } else if (step instanceof SearchStep.Heard heard) {
-      session.progress(SearchWords.lines(step).get(0), fields(heard.attempt()));
+      session.progress(SearchWords.lines(step).get(0).english(), fields(heard.attempt()));
     } else {
-      SearchWords.lines(step).forEach(session::message);
+      SearchWords.lines(step).forEach(line -> session.message(line.english()));
     }
   }
 
   private int found(Session session, BalanceSearch search, SearchEnding.Found found)
       throws IOException, InterruptedException {
     LinkSpec spec = found.spec();
-    SearchWords.lines(found).forEach(session::message);
+    SearchWords.lines(found).forEach(line -> session.message(line.english()));
     if (save != null && !found.needsNoFormat()) {
       session.message("Learning its format: put something on the pan and take it off meanwhile.");
       return LearnCommand.learnAndSave(session, spec, save);

@@ -25,7 +25,7 @@ final class LearnText {
   }
 
   void explain() {
-    LessonWords.evidence(learned).forEach(session::fact);
+    LessonWords.evidence(learned).forEach(line -> session.fact(line.english()));
     if (learned.format() != null) {
       session.fact("");
       LessonWords.format(learned).forEach(session::fact);

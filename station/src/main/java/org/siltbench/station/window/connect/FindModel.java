@@ -17,6 +17,7 @@ import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.find.PortFacts;
 import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.work.connect.BalanceSearch;
 import org.siltbench.station.work.connect.FormatLesson;
@@ -126,12 +127,13 @@ final class FindModel {
   /** Told as what it is: nothing was sent, and what to look at. */
   static Problem.Outside away(IOException e) {
     return e instanceof BalanceException known
-        ? new Problem.Outside(e, ConnectSays.FIND_STOPPED, e.getMessage(), known.next())
-        : new Problem.Outside(e, ConnectSays.FIND_FAILED, e.getMessage());
+        ? new Problem.Outside(
+            e, ConnectSays.FIND_STOPPED, Elsewhere.words(e), Elsewhere.words(known.wayOut()))
+        : new Problem.Outside(e, ConnectSays.FIND_FAILED, Elsewhere.words(e));
   }
 
   private void heard(SearchStep step) {
-    evidence.addAll(SearchWords.lines(step));
+    SearchWords.lines(step).forEach(line -> evidence.add(line.in(desk.locale())));
     if (step instanceof SearchStep.Ports all) {
       listed.setAll(all.ports());
     } else if (step instanceof SearchStep.Heard one) {
@@ -140,7 +142,7 @@ final class FindModel {
   }
 
   private void ended(SearchEnding ending) {
-    evidence.addAll(SearchWords.lines(ending));
+    SearchWords.lines(ending).forEach(line -> evidence.add(line.in(desk.locale())));
     progress.set(1);
     if (ending instanceof SearchEnding.Found at) {
       found.set(at.spec().toString());

@@ -171,7 +171,8 @@ final class LessonModel {
 
   private void told(Learned what) {
     learned = what;
-    evidence.setAll(LessonWords.evidence(what));
+    evidence.setAll(
+        LessonWords.evidence(what).stream().map(line -> line.in(desk.locale())).toList());
     evidence.addAll(LessonWords.format(what));
     state.set(what.format() == null ? State.UNSAFE : State.LEARNED);
   }

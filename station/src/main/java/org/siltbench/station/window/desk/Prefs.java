@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.json.NotJson;
 import org.siltbench.station.ledger.RealDisk;
@@ -92,7 +93,7 @@ public final class Prefs {
       String text = Json.write(new LinkedHashMap<>(words)) + '\n';
       new RealDisk().replace(file, text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {
-      throw new Problem.Outside(e, DeskSays.NOT_KEPT, e.getMessage());
+      throw new Problem.Outside(e, DeskSays.NOT_KEPT, Elsewhere.words(e));
     }
   }
 }

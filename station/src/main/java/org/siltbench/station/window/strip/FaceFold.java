@@ -8,6 +8,7 @@ import org.siltbench.balance.stable.PanCycle;
 import org.siltbench.balance.stable.PanEvent;
 import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.said.Words;
 import org.siltbench.station.window.strip.Face.Prompt;
 import org.siltbench.station.window.strip.Face.State;
@@ -51,7 +52,7 @@ final class FaceFold {
       trace.gap(lost.nanos());
       noBand();
       readyBefore = face.state() == State.READY || (readyBefore && face.state() == State.AWAY);
-      face = face.showing("", "").in(State.AWAY, Words.verbatim(lost.why()));
+      face = face.showing("", "").in(State.AWAY, Elsewhere.words(lost.reason()));
       idle.linkLost();
     } else if (event instanceof SourceEvent.Back back) {
       lastRead = back.nanos();
@@ -133,7 +134,7 @@ final class FaceFold {
     } else if (event instanceof PanEvent.Refused refused) {
       face = face.in(State.REFUSED, PanOutcome.why(refused));
     } else if (event instanceof PanEvent.OutOfRange range) {
-      face = face.in(State.OUT_OF_RANGE, Words.verbatim(range.why()));
+      face = face.in(State.OUT_OF_RANGE, Elsewhere.words(range.says().with()));
     }
   }
 

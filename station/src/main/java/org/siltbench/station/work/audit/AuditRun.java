@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.work.weigh.Scale;
 import org.siltbench.station.work.weigh.WeighEvent;
 
@@ -25,7 +26,7 @@ public final class AuditRun {
         return mass;
       }
     } catch (NumberFormatException e) {
-      throw new Problem.WrongUse(AuditSays.NO_LIMIT, e.getMessage());
+      throw new Problem.WrongUse(AuditSays.NO_LIMIT, Elsewhere.words(e));
     }
     throw new Problem.WrongUse(AuditSays.LIMIT_TOO_LOW);
   }

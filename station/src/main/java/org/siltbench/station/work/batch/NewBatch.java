@@ -10,6 +10,7 @@ import org.siltbench.calc.id.BenchCode;
 import org.siltbench.calc.id.FilterId;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.life.About;
 import org.siltbench.station.life.BatchState;
@@ -128,7 +129,7 @@ public record NewBatch(
     try {
       return code.filters(count);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(BatchSays.TOO_LARGE, count, e.getMessage());
+      throw new Problem.WrongUse(BatchSays.TOO_LARGE, count, Elsewhere.words(e));
     }
   }
 

@@ -10,6 +10,7 @@ import org.siltbench.calc.result.BatchReport;
 import org.siltbench.calc.result.InputFaults;
 import org.siltbench.calc.result.ResultRow;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** Calculates a table file under a method; memory does not grow with its length. */
 public final class Calculation {
@@ -65,7 +66,7 @@ public final class Calculation {
       handing.begin();
       sink.end(report);
     } catch (InputFaults e) {
-      throw new Problem.WrongUse(CalculateSays.NOT_CALCULATED, file, e.getMessage());
+      throw new Problem.WrongUse(CalculateSays.NOT_CALCULATED, file, Elsewhere.words(e));
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }

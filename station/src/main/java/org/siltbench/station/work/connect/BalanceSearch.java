@@ -97,7 +97,7 @@ public final class BalanceSearch {
     try {
       return search(spec);
     } catch (BalanceException e) {
-      progress.accept(new SearchStep.PassedOver(spec, String.valueOf(e.getMessage()), e.next()));
+      progress.accept(new SearchStep.PassedOver(spec, e.reason(), e.wayOut()));
       return Optional.empty();
     }
   }

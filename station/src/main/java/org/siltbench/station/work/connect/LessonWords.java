@@ -11,8 +11,13 @@ import org.siltbench.balance.format.Visible;
 import org.siltbench.balance.learn.Learned;
 import org.siltbench.balance.learn.Situation;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.station.elsewhere.Elsewhere;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
-/** The sentences of a lesson; the command line and the window show the same. */
+/**
+ * The sentences of a lesson; the command line and the window show the same, each in its language.
+ */
 public final class LessonWords {
 
   private static final int MOST_LINES = 12;
@@ -25,11 +30,11 @@ public final class LessonWords {
   }
 
   /** The evidence: the lines and what is read from them, what was found, what stays unknown. */
-  public static List<String> evidence(Learned learned) {
-    List<String> out = new ArrayList<>();
+  public static List<Words> evidence(Learned learned) {
+    List<Words> out = new ArrayList<>();
     learned.lines().stream().limit(MOST_LINES).forEach(l -> out.add(line(l)));
-    out.addAll(learned.findings());
-    learned.unknown().forEach(u -> out.add("Unknown: " + u + "."));
+    learned.found().forEach(found -> out.add(Elsewhere.words(found)));
+    learned.open().forEach(open -> out.add(Said.of(ConnectSays.UNKNOWN, Elsewhere.words(open))));
     return out;
   }
 
@@ -39,10 +44,12 @@ public final class LessonWords {
     return format == null ? List.of() : FormatText.print(format).lines().toList();
   }
 
-  private static String line(Learned.Line line) {
+  private static Words line(Learned.Line line) {
     String grams = grams(line.reading());
-    String read = grams == null ? "not read (" + line.why() + ")" : grams + " g";
-    return Visible.show(line.text()) + "   ->   " + read;
+    String text = Visible.show(line.text());
+    return grams == null
+        ? Said.of(ConnectSays.NOT_READ, text, Elsewhere.words(line.reason()))
+        : Words.verbatim(text + "   ->   " + grams + " g");
   }
 
   /** The mass in grams with the digits the balance showed, or null if the line has none. */

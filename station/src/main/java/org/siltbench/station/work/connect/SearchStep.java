@@ -4,6 +4,7 @@ import java.util.List;
 import org.siltbench.balance.find.Attempt;
 import org.siltbench.balance.find.PortFacts;
 import org.siltbench.balance.link.LinkSpec;
+import org.siltbench.calc.reason.Reason;
 
 /** What a search for a balance tells on its way; {@link SearchWords} has the sentences. */
 public sealed interface SearchStep {
@@ -26,5 +27,5 @@ public sealed interface SearchStep {
   record Heard(Attempt attempt, int tried, int atMost) implements SearchStep {}
 
   /** A port that cannot be opened, and why; the search of the others goes on. */
-  record PassedOver(LinkSpec spec, String why, String next) implements SearchStep {}
+  record PassedOver(LinkSpec spec, Reason why, Reason next) implements SearchStep {}
 }

@@ -4,8 +4,14 @@ import java.util.List;
 import org.siltbench.balance.find.Attempt;
 import org.siltbench.balance.find.PortFacts;
 import org.siltbench.balance.format.Visible;
+import org.siltbench.station.elsewhere.Elsewhere;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
-/** The sentences of a search for a balance; the command line and the window show the same. */
+/**
+ * The sentences of a search for a balance; the command line and the window show the same, each in
+ * its language.
+ */
 public final class SearchWords {
 
   private SearchWords() {}
@@ -16,43 +22,44 @@ public final class SearchWords {
   }
 
   /** The lines of one step: what was heard is the evidence. */
-  public static List<String> lines(SearchStep step) {
+  public static List<Words> lines(SearchStep step) {
     if (step instanceof SearchStep.Ports ports) {
-      return ports.ports().stream().map(SearchWords::port).toList();
+      return ports.ports().stream().map(SearchWords::port).map(Words::verbatim).toList();
     } else if (step instanceof SearchStep.Heard heard) {
       return List.of(heard(heard.attempt()));
     }
-    return List.of(((SearchStep.PassedOver) step).why() + " Passed over.");
+    return List.of(
+        Said.of(ConnectSays.PASSED_OVER, Elsewhere.words(((SearchStep.PassedOver) step).why())));
   }
 
-  private static String heard(Attempt attempt) {
-    String what =
+  private static Words heard(Attempt attempt) {
+    Words what =
         attempt.isSilent()
-            ? "nothing"
+            ? Said.of(ConnectSays.NOTHING)
             : attempt.readable()
-                ? "readable: " + Visible.show(attempt.lines().get(0))
-                : attempt.bytes() + " bytes, " + attempt.odd() + " of them odd";
-    return attempt.settings().isEmpty() ? what : attempt.settings() + ": " + what;
+                ? Said.of(ConnectSays.READABLE, Visible.show(attempt.lines().get(0)))
+                : Said.of(ConnectSays.ODD_BYTES, attempt.bytes(), attempt.odd());
+    return attempt.settings().isEmpty()
+        ? what
+        : Said.of(ConnectSays.WITH, attempt.settings(), what);
   }
 
   /** What the search came to, and what to do next. */
-  public static List<String> lines(SearchEnding ending) {
+  public static List<Words> lines(SearchEnding ending) {
     if (ending instanceof SearchEnding.Found found) {
       return List.of(
-          found.needsNoFormat() ? "Its lines read as they are." : "Readable lines come.");
+          Said.of(found.needsNoFormat() ? ConnectSays.READS_AS_IT_IS : ConnectSays.READABLE_LINES));
     } else if (ending instanceof SearchEnding.NoPort) {
-      return List.of("This machine has no serial port. Plug the adapter in and try again.");
+      return List.of(Said.of(ConnectSays.NO_PORT));
     } else if (ending instanceof SearchEnding.NoneOpened) {
-      return List.of("No port could be opened. Nothing was sent.");
+      return List.of(Said.of(ConnectSays.NONE_OPENED));
     } else if (ending instanceof SearchEnding.Silent) {
-      return List.of(
-          "Nothing was heard. The balance may speak only on its key or when asked;",
-          "press its key now, or add ask=TEXT to the balance text. Nothing was sent.");
+      return List.of(Said.of(ConnectSays.NOTHING_HEARD), Said.of(ConnectSays.PRESS_ITS_KEY));
     } else if (ending instanceof SearchEnding.Unreadable) {
-      return List.of("Bytes came, but no setting made lines of them. See the balance's own menu.");
+      return List.of(Said.of(ConnectSays.NO_LINES));
     }
     return ending instanceof SearchEnding.Cancelled
-        ? List.of("Stopped. Nothing was sent.")
+        ? List.of(Said.of(ConnectSays.STOPPED))
         : List.of();
   }
 }

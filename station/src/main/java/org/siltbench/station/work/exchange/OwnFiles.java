@@ -14,6 +14,7 @@ import org.siltbench.calc.method.MethodException;
 import org.siltbench.labels.PaperProblem;
 import org.siltbench.labels.media.MediaText;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.paper.PaperFile;
 import org.siltbench.station.work.paper.PaperFolder;
@@ -78,7 +79,7 @@ public final class OwnFiles {
           .sorted()
           .toList();
     } catch (IOException e) {
-      throw new Problem.Outside(e, ExchangeSays.OWN_UNREADABLE, folder, e.getMessage());
+      throw new Problem.Outside(e, ExchangeSays.OWN_UNREADABLE, folder, Elsewhere.words(e));
     }
   }
 
@@ -134,7 +135,7 @@ public final class OwnFiles {
       }
       return Files.readString(file, StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new Problem.Outside(e, ExchangeSays.OWN_UNREADABLE, file, e.getMessage());
+      throw new Problem.Outside(e, ExchangeSays.OWN_UNREADABLE, file, Elsewhere.words(e));
     }
   }
 
@@ -152,9 +153,9 @@ public final class OwnFiles {
         }
       }
     } catch (PaperProblem e) {
-      throw new Problem.WrongUse(ExchangeSays.OWN_WRONG, name, e.what());
+      throw new Problem.WrongUse(ExchangeSays.OWN_WRONG, name, Elsewhere.words(e));
     } catch (MethodException | IllegalArgumentException e) {
-      throw new Problem.WrongUse(ExchangeSays.OWN_WRONG, name, e.getMessage());
+      throw new Problem.WrongUse(ExchangeSays.OWN_WRONG, name, Elsewhere.words(e));
     }
   }
 }

@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.json.NotJson;
 
@@ -53,7 +54,7 @@ final class Remembered {
     try {
       return Json.object(Files.readString(file, StandardCharsets.UTF_8));
     } catch (NotJson e) {
-      throw new Problem.Outside(e, ExchangeSays.MEMORY_DAMAGED, file, e.getMessage());
+      throw new Problem.Outside(e, ExchangeSays.MEMORY_DAMAGED, file, Elsewhere.words(e));
     }
   }
 

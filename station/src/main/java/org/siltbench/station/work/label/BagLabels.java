@@ -8,6 +8,7 @@ import org.siltbench.calc.method.Method;
 import org.siltbench.labels.label.BagLabel;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.Act;
@@ -99,7 +100,7 @@ public final class BagLabels {
     try {
       return new BagCode(new FilterId(filter.id()), mass.digits(), revision).text();
     } catch (IllegalArgumentException e) {
-      throw new Problem.Refused(LabelSays.NO_CODE, filter.id(), e.getMessage());
+      throw new Problem.Refused(LabelSays.NO_CODE, filter.id(), Elsewhere.words(e));
     }
   }
 

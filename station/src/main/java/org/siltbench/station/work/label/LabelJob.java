@@ -14,6 +14,7 @@ import org.siltbench.labels.print.LabelPrinter;
 import org.siltbench.labels.print.PrintOutcome;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.work.paper.Imprints;
 import org.siltbench.station.work.paper.PaperFile;
@@ -99,7 +100,7 @@ public final class LabelJob {
     } catch (PaperProblem e) {
       throw PaperFile.problem(e);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(LabelSays.OPTIONS, String.valueOf(e.getMessage()));
+      throw new Problem.WrongUse(LabelSays.OPTIONS, Elsewhere.words(e));
     }
   }
 }

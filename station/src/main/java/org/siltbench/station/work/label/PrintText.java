@@ -1,6 +1,7 @@
 package org.siltbench.station.work.label;
 
 import org.siltbench.labels.print.PrintOutcome;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.said.Said;
 import org.siltbench.station.said.Words;
 
@@ -13,10 +14,14 @@ public final class PrintText {
   public static Words of(PrintOutcome outcome) {
     if (outcome instanceof PrintOutcome.Waits waits) {
       Words why = Said.of(LabelSays.valueOf("WHY_" + waits.why().name()));
-      return Said.of(LabelSays.PRINTER, waits.queue(), why, waits.next());
+      return Said.of(LabelSays.PRINTER, waits.queue(), why, Elsewhere.words(waits.next()));
     }
     if (outcome instanceof PrintOutcome.Gone gone) {
-      return Said.of(LabelSays.PRINTER, gone.queue(), gone.what(), gone.next());
+      return Said.of(
+          LabelSays.PRINTER,
+          gone.queue(),
+          Elsewhere.words(gone.what()),
+          Elsewhere.words(gone.next()));
     }
     return Words.verbatim("");
   }

@@ -11,6 +11,7 @@ import org.siltbench.labels.media.MediaCatalog;
 import org.siltbench.labels.print.LabelPrinter;
 import org.siltbench.labels.print.PrintOutcome;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.said.Words;
 import org.siltbench.station.work.paper.PaperFile;
 
@@ -63,7 +64,7 @@ public final class RollPrint {
     try {
       new LabelRun(List.of(), media, CodeKind.DATA_MATRIX, dpi, 1, false);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(LabelSays.RESOLUTION, e.getMessage());
+      throw new Problem.WrongUse(LabelSays.RESOLUTION, Elsewhere.words(e));
     }
   }
 
@@ -84,7 +85,7 @@ public final class RollPrint {
       } catch (Problem.Refused e) {
         notYet(next, e.happened());
       } catch (PaperProblem e) {
-        notYet(next, Words.verbatim(e.what()));
+        notYet(next, Elsewhere.words(e));
       }
     }
   }

@@ -14,6 +14,7 @@ import org.siltbench.labels.media.MediaCatalog;
 import org.siltbench.labels.media.MediaText;
 import org.siltbench.labels.media.Ruler;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.work.paper.PaperFile;
 
 /**
@@ -61,7 +62,7 @@ public record RulerTest(Media stock) {
     } catch (PaperProblem e) {
       throw PaperFile.problem(e);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(LabelSays.MEASURED, String.valueOf(e.getMessage()));
+      throw new Problem.WrongUse(LabelSays.MEASURED, Elsewhere.words(e));
     }
   }
 

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
+import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.ReadingSource;
 import org.siltbench.balance.SourceEvent;
 
@@ -23,7 +24,7 @@ final class Ear implements ReadingSource {
   void hear(SourceEvent event, long nanos, Instant at) {
     if (!heard.offer(event)) {
       heard.clear();
-      heard.add(new SourceEvent.Lost("the bench was busy for too long", nanos, at));
+      heard.add(new SourceEvent.Lost(BalanceSays.BENCH_BUSY.with(), nanos, at));
       heard.add(event);
     }
   }

@@ -8,12 +8,14 @@ import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.ReadingSource;
 import org.siltbench.balance.SourceEvent;
 import org.siltbench.balance.Timebase;
 import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.balance.practice.Hand;
 import org.siltbench.balance.practice.PracticeSource;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.station.work.weigh.Scale;
 
 /**
@@ -99,19 +101,20 @@ public final class LiveBalance implements AutoCloseable {
 
   private SourceEvent ended(SourceEvent.Ended end) {
     lost = true;
-    return new SourceEvent.Lost(end.why(), end.nanos(), end.at());
+    return new SourceEvent.Lost(end.reason(), end.nanos(), end.at());
   }
 
-  private void lose(String why) {
+  private void lose(Reason why) {
     if (!lost) {
       lost = true;
       tell(new SourceEvent.Lost(why, time.nanos(), time.instant()));
     }
   }
 
-  private static String reason(Exception e) {
-    String text = String.valueOf(e.getMessage());
-    return e instanceof BalanceException b ? text + " " + b.next() : text;
+  private static Reason reason(Exception e) {
+    return e instanceof BalanceException b
+        ? BalanceSays.WITH_WAY_OUT.with(e, b.wayOut())
+        : BalanceSays.AS_TOLD.with(e);
   }
 
   private void pause() throws InterruptedException {

@@ -9,6 +9,7 @@ import org.siltbench.calc.load.LogBase;
 import org.siltbench.calc.method.UncertaintyInputs;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.results.BatchResults;
@@ -60,7 +61,7 @@ public record BatchLoad(
     try {
       return Flow.read(discharge, bench.clock());
     } catch (IOException e) {
-      throw new Problem.Outside(e, LoadSays.UNREADABLE, discharge, e.getMessage());
+      throw new Problem.Outside(e, LoadSays.UNREADABLE, discharge, Elsewhere.words(e));
     }
   }
 

@@ -16,6 +16,7 @@ import org.siltbench.calc.load.LoadUnits;
 import org.siltbench.calc.load.RatingCurve;
 import org.siltbench.calc.load.Series;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** One site's load being worked out. */
 final class SiteCalculation {
@@ -46,7 +47,7 @@ final class SiteCalculation {
     try {
       return Series.of(points, step);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(LoadSays.VALUE, what, site, e.getMessage());
+      throw new Problem.WrongUse(LoadSays.VALUE, what, site, Elsewhere.words(e));
     }
   }
 

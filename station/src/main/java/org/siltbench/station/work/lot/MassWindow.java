@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.calc.stats.Robust;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /**
  * The masses the clean filters of one lot may have, both ends included. Two filters stuck together,
@@ -41,7 +42,7 @@ public record MassWindow(Mass least, Mass most) {
             Mass.ofGrams(text.substring(0, dots)), Mass.ofGrams(text.substring(dots + 2)));
       }
     } catch (NumberFormatException e) {
-      throw new Problem.WrongUse(LotSays.WINDOW_MASS, e.getMessage());
+      throw new Problem.WrongUse(LotSays.WINDOW_MASS, Elsewhere.words(e));
     }
     throw new Problem.WrongUse(LotSays.NO_WINDOW, text);
   }

@@ -16,6 +16,7 @@ import org.siltbench.calc.method.MethodException;
 import org.siltbench.calc.method.Methods;
 import org.siltbench.calc.method.UnknownMethodException;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.About;
@@ -65,7 +66,7 @@ public final class MethodBook {
       }
       return Method.parse(Files.readString(file, StandardCharsets.UTF_8));
     } catch (MethodException e) {
-      throw new Problem.WrongUse(MethodSays.FILE_WRONG, file, e.getMessage());
+      throw new Problem.WrongUse(MethodSays.FILE_WRONG, file, Elsewhere.words(e));
     } catch (IOException e) {
       throw new Problem.Outside(e, MethodSays.FILE_UNREADABLE, file);
     }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.method.MethodException;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.work.paper.PaperFile;
 
 /** An own method, begun as a copy of another under a key of its own. */
@@ -34,7 +35,7 @@ public final class OwnMethod {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw new Problem.Outside(e, MethodSays.FOLDER_NOT_MADE, folder, e.getMessage());
+      throw new Problem.Outside(e, MethodSays.FOLDER_NOT_MADE, folder, Elsewhere.words(e));
     }
     Path file = folder.resolve(bare + ".method");
     PaperFile.write(file, to -> to.write(own.getBytes(StandardCharsets.UTF_8)));
@@ -45,7 +46,7 @@ public final class OwnMethod {
     try {
       Method unused = Method.parse(text);
     } catch (MethodException e) {
-      throw new Problem.WrongUse(MethodSays.NUMBERS_WRONG, e.getMessage());
+      throw new Problem.WrongUse(MethodSays.NUMBERS_WRONG, Elsewhere.words(e));
     }
   }
 }

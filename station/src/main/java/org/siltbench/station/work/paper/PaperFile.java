@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import org.siltbench.labels.PaperProblem;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** Writes a paper to a file: whole, or not at all. */
 public final class PaperFile {
@@ -40,12 +41,13 @@ public final class PaperFile {
     } catch (PaperProblem e) {
       throw problem(e);
     } catch (IOException e) {
-      throw new Problem.Outside(e, PaperSays.NOT_WRITTEN, file, e.getMessage());
+      throw new Problem.Outside(e, PaperSays.NOT_WRITTEN, file, Elsewhere.words(e));
     }
   }
 
   /** A paper's problem as the person is told it. */
   public static Problem problem(PaperProblem e) {
-    return new Problem.WrongUse(PaperSays.NOT_DRAWN, e.what(), e.next());
+    return new Problem.WrongUse(
+        PaperSays.NOT_DRAWN, Elsewhere.words(e), Elsewhere.words(e.wayOut()));
   }
 }

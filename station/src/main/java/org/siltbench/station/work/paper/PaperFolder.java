@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.OpenLab;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** Folders of papers: {@code papers} of the lab for those that nobody named a file for. */
 public final class PaperFolder {
@@ -28,7 +29,7 @@ public final class PaperFolder {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw new Problem.Outside(e, PaperSays.FOLDER_NOT_MADE, folder, e.getMessage());
+      throw new Problem.Outside(e, PaperSays.FOLDER_NOT_MADE, folder, Elsewhere.words(e));
     }
     return folder.resolve(name.replaceAll("[^\\p{L}\\p{N}._-]+", "-"));
   }
@@ -38,7 +39,7 @@ public final class PaperFolder {
     try {
       Files.createDirectories(folder);
     } catch (IOException e) {
-      throw new Problem.Outside(e, PaperSays.OUT_NOT_MADE, folder, e.getMessage());
+      throw new Problem.Outside(e, PaperSays.OUT_NOT_MADE, folder, Elsewhere.words(e));
     }
   }
 }

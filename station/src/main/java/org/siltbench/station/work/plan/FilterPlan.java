@@ -10,6 +10,7 @@ import org.siltbench.calc.advice.StormAdvice;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.method.UncertaintyInputs;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.life.Role;
 
 /**
@@ -98,7 +99,7 @@ public record FilterPlan(
           wish.controls(),
           BLANK_EVERY);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(PlanSays.NO_PLAN, e.getMessage());
+      throw new Problem.WrongUse(PlanSays.NO_PLAN, Elsewhere.words(e));
     }
   }
 
@@ -110,7 +111,7 @@ public record FilterPlan(
               limits(method, water), water.lowest(), water.highest(), water.targetPct() / 100);
       return new FilterPlan(samplesPerSite, samples, duplicates, roles, total, storm.sentence());
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(PlanSays.NO_ADVICE, e.getMessage());
+      throw new Problem.WrongUse(PlanSays.NO_ADVICE, Elsewhere.words(e));
     }
   }
 

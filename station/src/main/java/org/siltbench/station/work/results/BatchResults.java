@@ -19,6 +19,7 @@ import org.siltbench.calc.result.ResultRow;
 import org.siltbench.calc.result.RowRole;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
@@ -121,7 +122,7 @@ public record BatchResults(
                   result -> rows.add(new FilterResult(ready.get(rows.size()), result)));
       return new BatchResults(batch, method, balance, List.copyOf(rows), pending, report);
     } catch (InputFaults e) {
-      throw new Problem.Refused(ResultsSays.NOT_CALCULATED, batch.name(), e.getMessage());
+      throw new Problem.Refused(ResultsSays.NOT_CALCULATED, batch.name(), Elsewhere.words(e));
     }
   }
 

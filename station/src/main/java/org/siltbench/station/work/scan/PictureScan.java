@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** Reads the code in a picture of a bag. */
 public final class PictureScan {
@@ -43,7 +44,7 @@ public final class PictureScan {
     } catch (NotFoundException e) {
       throw new Problem.Refused(ScanSays.NO_CODE, file.getName());
     } catch (IOException e) {
-      throw new Problem.Outside(e, ScanSays.UNREADABLE, file, e.getMessage());
+      throw new Problem.Outside(e, ScanSays.UNREADABLE, file, Elsewhere.words(e));
     }
   }
 

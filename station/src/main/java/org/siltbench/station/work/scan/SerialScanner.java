@@ -8,6 +8,8 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.link.Connection;
 import org.siltbench.balance.link.Link;
+import org.siltbench.station.elsewhere.Elsewhere;
+import org.siltbench.station.said.Words;
 
 /**
  * A scanner on a port of its own: what it sends up to a line end is one scan. A pulled cable is
@@ -27,7 +29,7 @@ public final class SerialScanner implements AutoCloseable {
 
   private final Opening opening;
   private final Consumer<String> scans;
-  private final Consumer<String> trouble;
+  private final Consumer<Words> trouble;
   private final StringBuilder line = new StringBuilder();
   private volatile boolean closed;
   private volatile @Nullable Thread reader;
@@ -38,7 +40,7 @@ public final class SerialScanner implements AutoCloseable {
    * @param scans takes each scan
    * @param trouble told why it is away, once each time; empty when it is back
    */
-  public SerialScanner(Opening opening, Consumer<String> scans, Consumer<String> trouble) {
+  public SerialScanner(Opening opening, Consumer<String> scans, Consumer<Words> trouble) {
     this.opening = opening;
     this.scans = scans;
     this.trouble = trouble;
@@ -63,7 +65,7 @@ public final class SerialScanner implements AutoCloseable {
   private void listen() throws InterruptedException {
     line.setLength(0);
     try (Connection port = opening.open().connect()) {
-      trouble.accept("");
+      trouble.accept(Words.none());
       byte[] bytes = new byte[256];
       int count = 0;
       while (!closed && count != Connection.END) {
@@ -73,7 +75,7 @@ public final class SerialScanner implements AutoCloseable {
         }
       }
     } catch (IOException | IllegalArgumentException e) {
-      trouble.accept(String.valueOf(e.getMessage()));
+      trouble.accept(Elsewhere.words(e));
     }
   }
 

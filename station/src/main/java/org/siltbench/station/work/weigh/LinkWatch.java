@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.function.Consumer;
 import org.siltbench.balance.SourceEvent;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /** Tells when a balance is away or silent, and gives up when that lasts too long. */
 final class LinkWatch {
@@ -37,7 +38,7 @@ final class LinkWatch {
     } else if (event instanceof SourceEvent.Quiet quiet) {
       quiet(quiet.nanos());
     } else if (event instanceof SourceEvent.Ended ended) {
-      throw new Problem.Outside(null, WeighSays.SENDS_NO_MORE, ended.why());
+      throw new Problem.Outside(null, WeighSays.SENDS_NO_MORE, Elsewhere.words(ended.reason()));
     }
   }
 

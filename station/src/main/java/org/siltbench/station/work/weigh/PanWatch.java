@@ -11,6 +11,7 @@ import org.siltbench.balance.SourceEvent;
 import org.siltbench.balance.stable.PanCycle;
 import org.siltbench.balance.stable.PanEvent;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 
 /**
  * Watches one pan: pulls the readings, walks the cycle, tells what happens. Used by one thread. It
@@ -160,7 +161,7 @@ public final class PanWatch implements AutoCloseable {
     try {
       source.close();
     } catch (IOException e) {
-      throw new Problem.Outside(e, WeighSays.NOT_CLOSED, e.getMessage());
+      throw new Problem.Outside(e, WeighSays.NOT_CLOSED, Elsewhere.words(e));
     }
   }
 }

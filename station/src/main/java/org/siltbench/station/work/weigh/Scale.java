@@ -14,6 +14,7 @@ import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.balance.stable.PressedPan;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.work.equip.BalanceRecord;
@@ -75,7 +76,7 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
     try {
       return LinkSpec.parse(spec);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(WeighSays.NO_SPEC, e.getMessage());
+      throw new Problem.WrongUse(WeighSays.NO_SPEC, Elsewhere.words(e));
     }
   }
 
@@ -83,11 +84,12 @@ public record Scale(PanWatch pan, String name) implements AutoCloseable {
     try {
       return opening.open(link);
     } catch (IllegalArgumentException e) {
-      throw new Problem.WrongUse(WeighSays.SPEC_UNUSABLE, e.getMessage());
+      throw new Problem.WrongUse(WeighSays.SPEC_UNUSABLE, Elsewhere.words(e));
     } catch (BalanceException e) {
-      throw new Problem.Outside(e, WeighSays.NOT_OPENED, e.getMessage(), e.next());
+      throw new Problem.Outside(
+          e, WeighSays.NOT_OPENED, Elsewhere.words(e), Elsewhere.words(e.wayOut()));
     } catch (IOException e) {
-      throw new Problem.Outside(e, WeighSays.UNREACHABLE, e.getMessage());
+      throw new Problem.Outside(e, WeighSays.UNREACHABLE, Elsewhere.words(e));
     }
   }
 

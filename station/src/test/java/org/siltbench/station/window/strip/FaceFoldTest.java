@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.siltbench.balance.Reading;
 import org.siltbench.balance.SourceEvent;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.station.said.Words;
 import org.siltbench.station.window.strip.Face.Prompt;
 import org.siltbench.station.window.strip.Face.State;
@@ -57,7 +58,7 @@ class FaceFoldTest {
   @Test
   void a_pulled_cable_takes_the_digits_away_and_ready_comes_back_with_it() {
     shows("0.00000", 60);
-    fold.heard(new SourceEvent.Lost("unplugged", now, Instant.EPOCH));
+    fold.heard(new SourceEvent.Lost(Reason.plain("unplugged"), now, Instant.EPOCH));
     assertEquals(State.AWAY, state());
     assertEquals("", fold.face().digits());
     fold.heard(new SourceEvent.Back("port", now, Instant.EPOCH));
@@ -78,7 +79,7 @@ class FaceFoldTest {
   @Test
   void a_line_that_cannot_be_read_is_never_a_mass() {
     shows("0.00000", 60);
-    fold.heard(new SourceEvent.Unreadable("?? g", "no number", now, Instant.EPOCH));
+    fold.heard(new SourceEvent.Unreadable("?? g", Reason.plain("no number"), now, Instant.EPOCH));
     assertEquals(State.UNREADABLE, state());
     assertEquals("", fold.face().digits());
   }

@@ -34,6 +34,8 @@ import org.siltbench.balance.link.Connection;
 import org.siltbench.balance.link.LineSettings;
 import org.siltbench.balance.link.Link;
 import org.siltbench.balance.link.LinkSpec;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.station.said.Words;
 
 /** Finding and learning without a command line: what a window is given. */
 @Timeout(60)
@@ -124,7 +126,8 @@ class ConnectTest {
         spec -> {
           LinkSpec.Serial serial = (LinkSpec.Serial) spec;
           if (serial.port().equals(ONE.path())) {
-            throw new BalanceException("Cannot open /dev/ttyONE.", "Unplug it.");
+            throw new BalanceException(
+                Reason.plain("Cannot open /dev/ttyONE."), Reason.plain("Unplug it."));
           }
           boolean fits = serial.line().equals(right);
           return new Wire(serial, fits ? line : "\u00f8x\u00e6", every(100));
@@ -134,7 +137,10 @@ class ConnectTest {
   }
 
   private List<String> evidence() {
-    return steps.stream().flatMap(step -> SearchWords.lines(step).stream()).toList();
+    return steps.stream()
+        .flatMap(step -> SearchWords.lines(step).stream())
+        .map(Words::english)
+        .toList();
   }
 
   @Test
@@ -170,7 +176,7 @@ class ConnectTest {
             new SearchEnding.Cancelled(),
             new SearchEnding.NoneOpened(),
             new SearchEnding.Unreadable())) {
-      String text = String.join(" ", SearchWords.lines(one));
+      String text = String.join(" ", SearchWords.lines(one).stream().map(Words::english).toList());
       assertTrue(text.matches("[A-Z].*\\."), text);
     }
   }
@@ -206,7 +212,7 @@ class ConnectTest {
     try (FormatLesson lesson = lesson("ok,  0.12345 g\r\n", every(100))) {
       lesson.listen(Situation.LOAD, Duration.ofSeconds(4), parts::add);
       Learned learned = lesson.learn().named("mine");
-      List<String> shown = LessonWords.evidence(learned);
+      List<String> shown = LessonWords.evidence(learned).stream().map(Words::english).toList();
       assertEquals("ok,  0.12345 g   ->   0.12345 g", shown.get(0));
       assertTrue(shown.contains("The unit is 'g'."), shown::toString);
       assertTrue(shown.contains("It talks by itself: the lines come steadily."), shown::toString);
@@ -270,7 +276,8 @@ class ConnectTest {
     FormatLesson.Opener opener =
         spec -> {
           if (away[0]-- > 0) {
-            throw new BalanceException("There is no port /dev/ttyTWO.", "Check the cable.");
+            throw new BalanceException(
+                Reason.plain("There is no port /dev/ttyTWO."), Reason.plain("Check the cable."));
           }
           return new Wire((LinkSpec.Serial) spec, "ok,  0.12345 g\r\n", every(100));
         };

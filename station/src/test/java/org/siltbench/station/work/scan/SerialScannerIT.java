@@ -31,7 +31,9 @@ class SerialScannerIT {
     try (PtyFeed wand = new PtyFeed(folder.resolve("wand"), 40, "K3DF0712R");
         SerialScanner scanner =
             new SerialScanner(
-                () -> links.link(LinkSpec.parse(wand.spec())), scans::add, trouble::add)) {
+                () -> links.link(LinkSpec.parse(wand.spec())),
+                scans::add,
+                why -> trouble.add(why.english()))) {
       scanner.start(threads);
       assertEquals("", trouble.poll(20, TimeUnit.SECONDS));
       scans.poll(20, TimeUnit.SECONDS); // the first may be half a line

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.siltbench.balance.SourceEvent;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.station.Problem;
 
 class LinkWatchTest {
@@ -27,7 +28,7 @@ class LinkWatchTest {
   }
 
   private void unreadable(double seconds, String why) {
-    watch.note(new SourceEvent.Unreadable("?", why, nanos(seconds), Instant.EPOCH));
+    watch.note(new SourceEvent.Unreadable("?", Reason.plain(why), nanos(seconds), Instant.EPOCH));
   }
 
   @Test
@@ -54,7 +55,7 @@ class LinkWatchTest {
 
   @Test
   void a_lost_link_that_comes_back_in_time_is_forgiven() {
-    watch.note(new SourceEvent.Lost("pulled", nanos(5), Instant.EPOCH));
+    watch.note(new SourceEvent.Lost(Reason.plain("pulled"), nanos(5), Instant.EPOCH));
     quiet(40);
     watch.note(new SourceEvent.Back("ttyUSB1", nanos(60), Instant.EPOCH));
     quiet(65);
@@ -64,7 +65,7 @@ class LinkWatchTest {
 
   @Test
   void a_link_that_stays_away_ends_with_a_message_that_says_what_is_safe() {
-    watch.note(new SourceEvent.Lost("pulled", nanos(5), Instant.EPOCH));
+    watch.note(new SourceEvent.Lost(Reason.plain("pulled"), nanos(5), Instant.EPOCH));
     Problem.Outside end = assertThrows(Problem.Outside.class, () -> quiet(65));
     assertTrue(end.safe().contains("recorded"), end.safe());
   }

@@ -1,0 +1,134 @@
+package org.siltbench.station.elsewhere;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.siltbench.balance.BalanceException;
+import org.siltbench.balance.BalanceSays;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.calc.reason.ReasonCode;
+import org.siltbench.station.said.Words;
+
+/** What the other rooms say has its German sentence here; found by their codes, not by a list. */
+class ElsewhereTest {
+
+  private static final Pattern GAP = Pattern.compile("\\{(\\d)}");
+  private static final List<ReasonCode> CODES = codes();
+
+  private static List<ReasonCode> codes() {
+    List<ReasonCode> out = new ArrayList<>();
+    for (JavaClass one :
+        new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_PACKAGE_INFOS)
+            .importPackages(
+                "org.siltbench.calc", "org.siltbench.balance", "org.siltbench.labels")) {
+      if (one.isEnum() && one.isAssignableTo(ReasonCode.class)) {
+        for (Object constant : one.reflect().getEnumConstants()) {
+          out.add((ReasonCode) constant);
+        }
+      }
+    }
+    return out;
+  }
+
+  private static ResourceBundle german(ReasonCode code) {
+    return ResourceBundle.getBundle(
+        Elsewhere.name(code.getDeclaringClass()),
+        Locale.GERMAN,
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+
+  private static String key(ReasonCode code) {
+    return code.name().toLowerCase(Locale.ROOT).replace('_', '.');
+  }
+
+  private static Set<String> gaps(String text) {
+    Set<String> out = new TreeSet<>();
+    Matcher gap = GAP.matcher(text);
+    while (gap.find()) {
+      out.add(gap.group(1));
+    }
+    return out;
+  }
+
+  @Test
+  void everyReasonHasItsGermanSentenceWithTheSameFacts() {
+    assertTrue(CODES.size() > 150, "only " + CODES.size() + " codes were found");
+    for (ReasonCode code : CODES) {
+      if (code == Reason.Outside.AS_IT_CAME) {
+        continue;
+      }
+      String german = german(code).getString(key(code));
+      assertEquals(gaps(code.english()), gaps(german), () -> code + ": " + german);
+      assertEquals(code.english().isEmpty(), german.isEmpty(), () -> code + " is empty in German");
+    }
+  }
+
+  @Test
+  void noSentenceStandsThereWithoutItsCode() {
+    Set<String> known = new HashSet<>();
+    CODES.forEach(code -> known.add(code.getDeclaringClass() + key(code)));
+    for (ReasonCode code : CODES) {
+      if (code != Reason.Outside.AS_IT_CAME) {
+        german(code)
+            .keySet()
+            .forEach(k -> assertTrue(known.contains(code.getDeclaringClass() + k), k));
+      }
+    }
+  }
+
+  @Test
+  void namesOfEnumsDoNotMeet() {
+    Set<Class<?>> homes = new HashSet<>();
+    CODES.forEach(code -> homes.add(code.getDeclaringClass()));
+    assertEquals(homes.size(), homes.stream().map(Elsewhere::name).distinct().count());
+  }
+
+  @Test
+  void germanAndEnglishAtTheScreenNameNoCommand() {
+    for (ReasonCode code : CODES) {
+      for (Locale language : List.of(Locale.GERMAN, Words.SCREEN_ENGLISH)) {
+        String said = Elsewhere.words(code.with("x", "y", "z", "u", "v")).in(language);
+        assertFalse(said.contains("`") || said.contains(" --"), () -> code + ": " + said);
+      }
+    }
+  }
+
+  @Test
+  void aReasonWithinAReasonSpeaksTheSameLanguage() {
+    IOException cause = new NoSuchFileException("/dev/ttyX");
+    BalanceException e =
+        new BalanceException(
+            BalanceSays.NOT_REACHED.with("host", 4001, cause), BalanceSays.CHECK_NETWORK.with());
+
+    assertEquals("Cannot reach host:4001 (/dev/ttyX).", Elsewhere.words(e).english());
+    assertEquals(
+        "host:4001 ist nicht erreichbar (/dev/ttyX gibt es nicht).",
+        Elsewhere.words(e).in(Locale.GERMAN));
+    assertEquals(
+        "Prüfen Sie, ob die Waage eingeschaltet ist und ihr Netzwerkkabel steckt.",
+        Elsewhere.words(e.wayOut()).in(Locale.GERMAN));
+  }
+
+  @Test
+  void whatOthersSayIsPassedOnAsItCame() {
+    assertEquals("x $1 {0}", Elsewhere.words(new IOException("x $1 {0}")).in(Locale.GERMAN));
+  }
+}
