@@ -76,6 +76,20 @@ public enum PapersSay implements ReasonCode {
   NEXT_OFFLINE("Switch the printer on and check its cable, then print again."),
   NEXT_JAMMED("Clear the printer, then print again."),
   NEXT_REJECTING("Let the queue accept jobs in the system's printer settings."),
+  CHART_EMPTY("nothing to show yet"),
+  CHART_LIMIT("limit"),
+  CHART_MEAN("mean"),
+  CHART_UPPER("upper"),
+  CHART_LOWER("lower"),
+  CHART_FIRST("first"),
+  CHART_LAST("last"),
+  CHART_NO_SITE("no site given"),
+  CHART_CHECKS("Error of check weight {0}"),
+  CHART_AT("{0}: {1}"),
+  CHART_CLOCKWISE("clockwise loop"),
+  CHART_ANTICLOCKWISE("anticlockwise loop"),
+  CHART_NO_LOOP("no loop"),
+  CHART_DISCHARGE("discharge, {0}"),
   NEXT_OTHER("Look at the printer's display, then print again.");
 
   private final String english;

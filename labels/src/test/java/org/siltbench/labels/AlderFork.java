@@ -8,6 +8,7 @@ import org.siltbench.calc.id.BagCode;
 import org.siltbench.calc.id.BatchCode;
 import org.siltbench.calc.id.BenchCode;
 import org.siltbench.calc.id.FilterId;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.labels.chart.ControlChart;
 import org.siltbench.labels.chart.TimeChart;
 import org.siltbench.labels.cycle.CycleCard;
@@ -191,7 +192,7 @@ public final class AlderFork {
         "expanded, k = 2, about 95 %",
         results,
         new TimeChart(
-            "Total suspended solids",
+            Reason.plain("Total suspended solids"),
             "mg/L",
             List.of(
                 new TimeChart.Series("Upper ford", ford),
@@ -242,7 +243,7 @@ public final class AlderFork {
       points.add(new ControlChart.Point(MADE.minusDays(errors.length - i), errors[i]));
     }
     return new ControlChart(
-        "Check weight W100, 100 mg: error", "mg", 0.008, -0.06, 0.076, 0.1, points);
+        Reason.plain("Check weight W100, 100 mg: error"), "mg", 0.008, -0.06, 0.076, 0.1, points);
   }
 
   private static TestReport.Result result(

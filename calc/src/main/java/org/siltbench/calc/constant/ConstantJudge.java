@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.constant.ConstantVerdict.Kind;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.calc.reason.Reason;
 
 /** Applies a rule to the last two of at least two masses. */
 final class ConstantJudge {
@@ -23,18 +24,10 @@ final class ConstantJudge {
           Kind.UNKNOWN,
           change,
           null,
-          "The balance shows steps of "
-              + mg(resolution)
-              + "; the method allows "
-              + mg(coarsest)
-              + ".");
+          ConstantSays.COARSE.with(resolution.toMilligrams(), coarsest.toMilligrams()));
     }
     if (rule.needsPreMass() && preMass == null) {
-      return new ConstantVerdict(
-          Kind.UNKNOWN,
-          change,
-          null,
-          "The limit depends on the residue: the pre-weigh mass is needed.");
+      return new ConstantVerdict(Kind.UNKNOWN, change, null, ConstantSays.NO_PRE_MASS.with());
     }
     return compare(rule, change, limit(rule, base(rule, previous, preMass), coarsest));
   }
@@ -61,24 +54,21 @@ final class ConstantJudge {
   private static ConstantVerdict compare(ConstantRule rule, Mass change, Mass limit) {
     if (rule.passes(change, limit)) {
       return new ConstantVerdict(
-          Kind.CONSTANT, change, limit, moved(change) + "; the limit is " + mg(limit) + ".");
+          Kind.CONSTANT,
+          change,
+          limit,
+          ConstantSays.WITHIN.with(moved(change), limit.toMilligrams()));
     }
-    String next =
-        change.isNegative()
-            ? ": dry, cool and weigh again."
-            : ": it may have taken up moisture; dry, cool and weigh again.";
+    ConstantSays why = change.isNegative() ? ConstantSays.LOSING : ConstantSays.GAINING;
     return new ConstantVerdict(
-        Kind.DRY_AGAIN, change, limit, moved(change) + ", the limit is " + mg(limit) + next);
+        Kind.DRY_AGAIN, change, limit, why.with(moved(change), limit.toMilligrams()));
   }
 
-  private static String moved(Mass change) {
+  private static Reason moved(Mass change) {
     if (change.nanograms() == 0) {
-      return "No change";
+      return ConstantSays.NO_CHANGE.with();
     }
-    return (change.isNegative() ? "Lost " : "Gained ") + mg(change.abs());
-  }
-
-  private static String mg(Mass mass) {
-    return mass.toMilligrams() + " mg";
+    ConstantSays way = change.isNegative() ? ConstantSays.LOST : ConstantSays.GAINED;
+    return way.with(change.abs().toMilligrams());
   }
 }

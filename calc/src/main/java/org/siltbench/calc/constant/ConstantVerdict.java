@@ -3,6 +3,7 @@ package org.siltbench.calc.constant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.quantity.Mass;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * The answer to "is it dry?" over successive weighings of one filter.
@@ -10,9 +11,15 @@ import org.siltbench.calc.quantity.Mass;
  * @param kind the verdict
  * @param change the last mass less the one before; null when there are not two
  * @param limit the limit that was applied; null when none could be
- * @param why one sentence for the person
+ * @param reason one sentence for the person
  */
-public record ConstantVerdict(Kind kind, @Nullable Mass change, @Nullable Mass limit, String why) {
+public record ConstantVerdict(
+    Kind kind, @Nullable Mass change, @Nullable Mass limit, Reason reason) {
+
+  /** Why, in English. */
+  public String why() {
+    return reason.english();
+  }
 
   /** The verdicts; {@link #word()} is the stable word for scripts. */
   public enum Kind {
@@ -60,11 +67,10 @@ public record ConstantVerdict(Kind kind, @Nullable Mass change, @Nullable Mass l
       @Nullable Mass resolution,
       @Nullable Mass coarsest) {
     if (rule == null) {
-      return new ConstantVerdict(Kind.NOT_TESTED, null, null, "The method asks for no test.");
+      return new ConstantVerdict(Kind.NOT_TESTED, null, null, ConstantSays.NO_TEST.with());
     }
     if (masses.size() < 2) {
-      return new ConstantVerdict(
-          Kind.NOT_TESTED, null, null, "Weighed once only: two weighings are needed.");
+      return new ConstantVerdict(Kind.NOT_TESTED, null, null, ConstantSays.WEIGHED_ONCE.with());
     }
     return ConstantJudge.judge(rule, masses, preMass, resolution, coarsest);
   }

@@ -3,12 +3,14 @@ package org.siltbench.calc.flag;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumSet;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.calc.reason.ReasonCode;
 
 /**
  * Every word that can stand in the column {@code flags} or in {@code batch_flags}. The list is
  * closed; a test compares it with {@code docs/flags.md}.
  */
-public enum Flag {
+public enum Flag implements ReasonCode {
   // What the arithmetic finds.
   NEGATIVE(
       "negative",
@@ -167,6 +169,16 @@ public enum Flag {
   /** How much it matters. */
   public Level level() {
     return level;
+  }
+
+  /** What it means, to be told in any language. */
+  public Reason reason() {
+    return with();
+  }
+
+  @Override
+  public String english() {
+    return means;
   }
 
   /** What it means, in plain words. */

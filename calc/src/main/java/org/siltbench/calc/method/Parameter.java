@@ -1,7 +1,9 @@
 package org.siltbench.calc.method;
 
+import org.siltbench.calc.reason.ReasonCode;
+
 /** What is measured; results of different parameters are never pooled. */
-public enum Parameter {
+public enum Parameter implements ReasonCode {
   TOTAL_SUSPENDED_SOLIDS("total-suspended-solids", "Total suspended solids"),
   SUSPENDED_SEDIMENT_CONCENTRATION(
       "suspended-sediment-concentration", "Suspended-sediment concentration"),
@@ -18,6 +20,11 @@ public enum Parameter {
   /** The stable word for files. */
   public String word() {
     return word;
+  }
+
+  @Override
+  public String english() {
+    return title;
   }
 
   /** The name for papers. */

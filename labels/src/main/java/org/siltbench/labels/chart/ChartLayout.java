@@ -3,6 +3,9 @@ package org.siltbench.labels.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.labels.PapersSay;
 
 /** Lays charts out as marks, for any surface that can draw lines, dots and words. */
 public final class ChartLayout {
@@ -17,9 +20,15 @@ public final class ChartLayout {
 
   /** The marks of a time chart in a box of the given size, millimetres. */
   public static List<Mark> of(TimeChart chart, double width, double height) {
+    return of(chart, width, height, Reason::english);
+  }
+
+  /** The same with its words in another language. */
+  public static List<Mark> of(
+      TimeChart chart, double width, double height, Function<Reason, String> voice) {
     List<TimeChart.Point> all =
         chart.series().stream().flatMap(series -> series.points().stream()).toList();
-    Plot plot = new Plot(chart.title(), chart.unit(), width, height);
+    Plot plot = new Plot(chart.title(), chart.unit(), width, height, voice);
     if (all.isEmpty()) {
       return plot.empty();
     }
@@ -30,8 +39,12 @@ public final class ChartLayout {
     for (int i = 0; i < chart.series().size(); i++) {
       series(plot, chart.series().get(i), i);
     }
-    plot.legend(chart.series().stream().map(TimeChart.Series::name).toList(), FULL, DOT);
+    plot.legend(chart.series().stream().map(one -> name(one, voice)).toList(), FULL, DOT);
     return plot.marks();
+  }
+
+  private static String name(TimeChart.Series series, Function<Reason, String> voice) {
+    return series.name().isEmpty() ? voice.apply(PapersSay.CHART_NO_SITE.with()) : series.name();
   }
 
   private static void series(Plot plot, TimeChart.Series series, int index) {
@@ -55,7 +68,13 @@ public final class ChartLayout {
 
   /** The marks of a control chart in a box of the given size, millimetres. */
   public static List<Mark> of(ControlChart chart, double width, double height) {
-    Plot plot = new Plot(chart.title(), chart.unit(), width, height);
+    return of(chart, width, height, Reason::english);
+  }
+
+  /** The same with its words in another language. */
+  public static List<Mark> of(
+      ControlChart chart, double width, double height, Function<Reason, String> voice) {
+    Plot plot = new Plot(chart.title(), chart.unit(), width, height, voice);
     if (chart.points().isEmpty()) {
       return plot.empty();
     }
@@ -78,14 +97,14 @@ public final class ChartLayout {
   }
 
   private static void limits(Plot plot, ControlChart chart) {
-    plot.level(chart.limit(), "limit", Mark.Weight.RULE, false);
-    plot.level(-chart.limit(), "limit", Mark.Weight.RULE, false);
-    plot.level(chart.centre(), "mean", Mark.Weight.RULE, true);
+    plot.level(chart.limit(), PapersSay.CHART_LIMIT, Mark.Weight.RULE, false);
+    plot.level(-chart.limit(), PapersSay.CHART_LIMIT, Mark.Weight.RULE, false);
+    plot.level(chart.centre(), PapersSay.CHART_MEAN, Mark.Weight.RULE, true);
     if (chart.upper() != null) {
-      plot.level(chart.upper(), "upper", Mark.Weight.RULE, true);
+      plot.level(chart.upper(), PapersSay.CHART_UPPER, Mark.Weight.RULE, true);
     }
     if (chart.lower() != null) {
-      plot.level(chart.lower(), "lower", Mark.Weight.RULE, true);
+      plot.level(chart.lower(), PapersSay.CHART_LOWER, Mark.Weight.RULE, true);
     }
   }
 
@@ -94,7 +113,13 @@ public final class ChartLayout {
    * last a diamond, so that the order can be followed from one to the other.
    */
   public static List<Mark> of(LoopChart chart, double width, double height) {
-    Plot plot = new Plot(chart.title(), chart.unit(), width, height);
+    return of(chart, width, height, Reason::english);
+  }
+
+  /** The same with its words in another language. */
+  public static List<Mark> of(
+      LoopChart chart, double width, double height, Function<Reason, String> voice) {
+    Plot plot = new Plot(chart.title(), chart.unit(), width, height, voice);
     List<LoopChart.Point> points = chart.points();
     if (points.isEmpty()) {
       return plot.empty();
@@ -102,7 +127,8 @@ public final class ChartLayout {
     double most = points.stream().mapToDouble(LoopChart.Point::value).max().orElse(1);
     double least = points.stream().mapToDouble(LoopChart.Point::value).min().orElse(0);
     plot.valueAxis(Math.min(0, least), most);
-    plot.acrossAxis(points.stream().map(LoopChart.Point::across).toList(), chart.across());
+    plot.acrossAxis(
+        points.stream().map(LoopChart.Point::across).toList(), voice.apply(chart.across()));
     for (int i = 1; i < points.size(); i++) {
       LoopChart.Point a = points.get(i - 1);
       LoopChart.Point b = points.get(i);
@@ -112,7 +138,11 @@ public final class ChartLayout {
       Mark.Shape shape = i == 0 ? Mark.Shape.FRAME : end(i == points.size() - 1);
       plot.dot(plot.across(points.get(i).across()), points.get(i).value(), DOT, shape);
     }
-    plot.legend(List.of("first", "last"), LOOP_ENDS, DOT);
+    plot.legend(
+        List.of(
+            voice.apply(PapersSay.CHART_FIRST.with()), voice.apply(PapersSay.CHART_LAST.with())),
+        LOOP_ENDS,
+        DOT);
     return plot.marks();
   }
 

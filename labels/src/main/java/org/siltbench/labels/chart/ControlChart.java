@@ -3,10 +3,12 @@ package org.siltbench.labels.chart;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * Check weighings in order against their limits.
  *
+ * @param title what it shows, to be told in any language
  * @param unit for the axis, for example "mg"
  * @param centre the centre line
  * @param lower lower control limit, or null
@@ -14,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param limit the balance's limit either side of zero error
  */
 public record ControlChart(
-    String title,
+    Reason title,
     String unit,
     double centre,
     @Nullable Double lower,

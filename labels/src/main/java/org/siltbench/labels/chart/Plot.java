@@ -4,6 +4,9 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.chart.Mark.Anchor;
 import org.siltbench.labels.chart.Mark.Weight;
 
@@ -21,15 +24,17 @@ final class Plot {
 
   private final double width;
   private final double height;
+  private final Function<Reason, String> voice;
   private final List<Mark> marks = new ArrayList<>();
   private final List<Level> levels = new ArrayList<>();
   private Scale values = new Scale(0, 1, 1, 0, 1);
   private Scale across = new Scale(0, 1, 1, 0, 1);
 
-  Plot(String title, String unit, double width, double height) {
+  Plot(Reason title, String unit, double width, double height, Function<Reason, String> voice) {
     this.width = width;
+    this.voice = voice;
     this.height = height;
-    words(0, 3, title, 8, Anchor.LEFT);
+    words(0, 3, voice.apply(title), 8, Anchor.LEFT);
     words(LEFT - 2, TOP - 2, unit, SMALL, Anchor.RIGHT);
   }
 
@@ -39,7 +44,7 @@ final class Plot {
   }
 
   List<Mark> empty() {
-    words(width / 2, height / 2, "nothing to show yet", SMALL, Anchor.CENTRE);
+    words(width / 2, height / 2, voice.apply(PapersSay.CHART_EMPTY.with()), SMALL, Anchor.CENTRE);
     return marks();
   }
 
@@ -107,7 +112,8 @@ final class Plot {
     return across.at(order);
   }
 
-  void level(double value, String name, Weight weight, boolean dashed) {
+  void level(double value, PapersSay says, Weight weight, boolean dashed) {
+    String name = voice.apply(says.with());
     double y = values.at(value);
     marks.add(new Mark.Line(LEFT, y, width - RIGHT, y, weight, dashed));
     levels.add(new Level(y, name));

@@ -2,14 +2,16 @@ package org.siltbench.labels.chart;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * Values over time with uncertainty bars.
  *
+ * @param title what it shows, to be told in any language
  * @param unit for the axis, for example "mg/L"
  * @param series one a site
  */
-public record TimeChart(String title, String unit, List<Series> series) {
+public record TimeChart(Reason title, String unit, List<Series> series) {
 
   public TimeChart {
     series = List.copyOf(series);

@@ -84,7 +84,11 @@ public final class ReportDrawing {
     flow.down(2).keep(CHART);
     flow.paper().begin("Figure");
     flow.paper()
-        .describe(chart.title() + ", " + chart.unit() + ", over time; the table has the values");
+        .describe(
+            chart.title().english()
+                + ", "
+                + chart.unit()
+                + ", over time; the table has the values");
     flow.paper()
         .decorate(
             () ->
@@ -108,7 +112,8 @@ public final class ReportDrawing {
     }
     flow.heading("Balance control chart").keep(CONTROL);
     flow.paper().begin("Figure");
-    flow.paper().describe(chart.title() + ", " + chart.unit() + ", in order of the checks");
+    flow.paper()
+        .describe(chart.title().english() + ", " + chart.unit() + ", in order of the checks");
     flow.paper()
         .decorate(
             () ->

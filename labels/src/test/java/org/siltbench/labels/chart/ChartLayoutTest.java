@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.siltbench.calc.reason.Reason;
 
 class ChartLayoutTest {
 
@@ -24,7 +25,8 @@ class ChartLayoutTest {
           new TimeChart.Point(
               START.plusMinutes((long) i * minutes), values.get(i), 2, values.get(i) < 2));
     }
-    return new TimeChart("Solids", "mg/L", List.of(new TimeChart.Series("ford", points)));
+    return new TimeChart(
+        Reason.plain("Solids"), "mg/L", List.of(new TimeChart.Series("ford", points)));
   }
 
   private static List<Mark.Dot> dots(List<Mark> marks, int dropLegend) {
@@ -80,7 +82,7 @@ class ChartLayoutTest {
   void aCheckBeyondTheLimitHasAnotherShape() {
     ControlChart control =
         new ControlChart(
-            "W100",
+            Reason.plain("W100"),
             "mg",
             0,
             null,
@@ -94,7 +96,7 @@ class ChartLayoutTest {
 
   @Test
   void anEmptyChartSaysSo() {
-    List<Mark> marks = ChartLayout.of(new TimeChart("t", "u", List.of()), 100, 50);
+    List<Mark> marks = ChartLayout.of(new TimeChart(Reason.plain("t"), "u", List.of()), 100, 50);
     assertTrue(
         marks.stream().anyMatch(m -> m instanceof Mark.Words w && w.text().contains("nothing")));
   }

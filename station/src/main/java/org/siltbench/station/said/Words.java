@@ -1,6 +1,8 @@
 package org.siltbench.station.said;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** What can be put in a person's language. */
 public interface Words {
@@ -26,6 +28,13 @@ public interface Words {
   /** Nothing to say. */
   static Words none() {
     return new Verbatim("");
+  }
+
+  /** All of them, with this between. */
+  static Words joined(String between, List<? extends Words> all) {
+    List<Words> kept = List.copyOf(all);
+    return language ->
+        kept.stream().map(one -> one.in(language)).collect(Collectors.joining(between));
   }
 
   /** As it came from outside: from the system, a balance, a file. */

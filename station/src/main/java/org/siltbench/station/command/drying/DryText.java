@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.CycleState;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.drying.DryEnd;
 import org.siltbench.station.work.drying.DryStart;
@@ -32,13 +33,13 @@ final class DryText {
     List<Map<String, Object>> loads = new ArrayList<>();
     started.loads().forEach(load -> loads.add(fields(load)));
     document.put("loads", loads);
-    document.put("warnings", started.warnings());
+    document.put("warnings", started.warnings().stream().map(Words::english).toList());
     document.put("ledger", ledger(started.entry()));
     session.document(document);
     session.fact(line(started.cycle()));
     session.fact("  not out before " + CLOCK.format(started.earliestOut()));
     started.loads().forEach(load -> session.fact(line(load)));
-    started.warnings().forEach(session::message);
+    started.warnings().forEach(warning -> session.message(warning.english()));
   }
 
   private static String line(Load load) {
@@ -71,7 +72,7 @@ final class DryText {
     document.put("out", Facts.time(ended.out()));
     document.put("cooled_until", Facts.time(ended.cooledUntil()));
     document.put("useful_until", Facts.time(ended.usefulUntil()));
-    document.put("warnings", ended.warnings());
+    document.put("warnings", ended.warnings().stream().map(Words::english).toList());
     document.put("ledger", ledger(ended.entry()));
     session.document(document);
     session.fact(
@@ -82,7 +83,7 @@ final class DryText {
             + CLOCK.format(ended.cooledUntil())
             + " to "
             + CLOCK.format(ended.usefulUntil()));
-    ended.warnings().forEach(session::message);
+    ended.warnings().forEach(warning -> session.message(warning.english()));
   }
 
   static Map<String, @Nullable Object> fields(CycleState cycle) {

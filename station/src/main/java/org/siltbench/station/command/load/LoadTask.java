@@ -153,7 +153,7 @@ final class LoadTask implements Task {
     }
     session.document(document);
     loads.sites().forEach(each -> LoadText.of(each, unit).forEach(session::fact));
-    loads.sites().forEach(each -> each.notes().forEach(session::message));
-    loads.notes().forEach(session::message);
+    loads.sites().forEach(each -> each.notes().forEach(note -> session.message(note.english())));
+    loads.notes().forEach(note -> session.message(note.english()));
   }
 }

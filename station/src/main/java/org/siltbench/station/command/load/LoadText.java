@@ -49,7 +49,7 @@ final class LoadText {
             + load.gaps().size()
             + " gaps");
     site.moments().forEach(moment -> out.add(moment(moment, unit, big)));
-    out.add("  " + LoadFiles.chart(site, unit).title());
+    out.add("  " + LoadFiles.chart(site, unit).title().english());
     SiteLoad.Rating rating = site.rating();
     if (rating != null) {
       rating(out, rating);

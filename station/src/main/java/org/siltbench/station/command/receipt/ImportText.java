@@ -54,7 +54,7 @@ final class ImportText {
         session.message("  \"" + oneLine(heading.name()) + "\" is " + heading.column() + unit);
       }
     }
-    preview.notes().forEach(session::message);
+    preview.notes().forEach(note -> session.message(note.english()));
     preview.rows().forEach(row -> session.message("  " + line(row)));
     preview.doubts().forEach(doubt -> session.message(MARK + line(doubt)));
   }
@@ -81,7 +81,7 @@ final class ImportText {
         doubt.settle().isEmpty()
             ? " Correct it in the file."
             : " Settle it with --as \"" + String.join("\" or --as \"", doubt.settle()) + "\".";
-    return oneLine(where + column + doubt.what() + settle);
+    return oneLine(where + column + doubt.what().english() + settle);
   }
 
   private static String oneLine(String text) {
@@ -108,7 +108,7 @@ final class ImportText {
           Map.of("name", heading.name(), "column", heading.column(), "unit", heading.unit()));
     }
     out.put("columns", columns);
-    out.put("notes", preview.notes());
+    out.put("notes", preview.notes().stream().map(note -> note.english()).toList());
     out.put("doubts", preview.doubts().stream().map(ImportText::document).toList());
     out.put(
         "rows",
@@ -123,7 +123,7 @@ final class ImportText {
         "line", doubt.line(),
         "column", doubt.column(),
         "text", doubt.text(),
-        "what", doubt.what(),
+        "what", doubt.what().english(),
         "settle", doubt.settle());
   }
 }

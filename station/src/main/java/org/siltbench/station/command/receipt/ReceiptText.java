@@ -34,7 +34,7 @@ final class ReceiptText {
     list(found.unused(), "Nothing written beside them (unused?)");
     list(found.bagsWithoutNotes(), "Bags without notes");
     list(found.missing(), "Not back yet");
-    found.warnings().forEach(session::message);
+    found.warnings().forEach(warning -> session.message(warning.what().english()));
     for (Reconciliation.Refused no : found.refused()) {
       session.message("Line " + no.line() + ", " + no.filter() + ": " + no.why());
     }
@@ -104,7 +104,8 @@ final class ReceiptText {
     document.put("notes_without_bags", ids(found, Reconciliation.Kind.NOTES_WITHOUT_BAG));
     document.put("two_notes", ids(found, Reconciliation.Kind.TWO_NOTES));
     document.put("missing", found.missing());
-    document.put("warnings", found.warnings());
+    document.put(
+        "warnings", found.warnings().stream().map(warning -> warning.what().english()).toList());
     return document;
   }
 

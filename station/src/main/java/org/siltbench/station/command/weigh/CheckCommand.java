@@ -56,7 +56,9 @@ final class CheckCommand implements Task {
         most == null
             ? SingleCheck.under(bench, session.methods(), method, weight, when)
             : new SingleCheck(CheckWeight.named(bench.register(), weight), when, most);
-    check.warnings(LocalDate.now(session.clock())).forEach(session::message);
+    check
+        .warnings(LocalDate.now(session.clock()))
+        .forEach(warning -> session.message(warning.english()));
     EventLines lines = new EventLines(session);
     try (Scale scale = balance.open(session, bench, check.pans(), lines)) {
       CheckWeighing.Checked checked = check.weigh(bench, scale, lines);

@@ -150,7 +150,7 @@ final class CheckModel implements Weighing.Listener {
   private void begin(SingleCheck check, LiveBalance balance) {
     check
         .warnings(LocalDate.now(desk.clock()))
-        .forEach(what -> desk.notices().show(Notice.warning(ID + ".weight", what, "")));
+        .forEach(what -> desk.notices().show(Notice.warning(ID + ".weight", texts.say(what), "")));
     try {
       desk.weighing()
           .start(

@@ -157,8 +157,10 @@ final class CheckPane extends HBox {
   private void show(CheckSheet now) {
     ControlChart control = now.chart();
     chart.show(
-        control == null ? null : (w, h) -> ChartLayout.of(control, w, h),
-        control == null ? texts.get("checks.none") : texts.get("chart", control.title()));
+        control == null ? null : (w, h) -> ChartLayout.of(control, w, h, texts::tell),
+        control == null
+            ? texts.get("checks.none")
+            : texts.get("chart", texts.tell(control.title())));
     lines.setAll(now.lines());
     signals.getChildren().setAll(now.signals().stream().limit(2).map(this::signal).toList());
   }

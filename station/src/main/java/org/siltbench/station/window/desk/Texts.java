@@ -4,6 +4,8 @@ import java.text.MessageFormat;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.said.Words;
 
 /** The words of one screen in one language. */
@@ -54,6 +56,11 @@ public final class Texts {
   /** What was said, in the language of the window. */
   public String say(Words said) {
     return said.in(locale);
+  }
+
+  /** What another room says, in the language of the window. */
+  public String tell(Reason reason) {
+    return Elsewhere.words(reason).in(locale);
   }
 
   /** The language. */

@@ -16,6 +16,7 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
@@ -204,12 +205,12 @@ final class CycleModel {
         .record(desk.lab(), desk.methods());
   }
 
-  private void after(List<String> warnings) {
+  private void after(List<Words> warnings) {
     gauge.clear();
     desk.changed();
     desk.cues().give(Cues.Cue.RECORDED);
     warnings.forEach(
-        warning -> desk.notices().show(Notice.warning(DryingModel.ABOUT, warning, "")));
+        warning -> desk.notices().show(Notice.warning(DryingModel.ABOUT, texts.say(warning), "")));
   }
 
   private void refuse(Problem problem) {

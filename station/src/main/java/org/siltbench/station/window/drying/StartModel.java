@@ -254,8 +254,8 @@ final class StartModel {
     clear();
     desk.changed();
     desk.cues().give(Cues.Cue.RECORDED);
-    for (String warning : done.warnings()) {
-      desk.notices().show(Notice.warning(DryingModel.ABOUT, warning, ""));
+    for (Words warning : done.warnings()) {
+      desk.notices().show(Notice.warning(DryingModel.ABOUT, texts.say(warning), ""));
     }
     started.accept(done.cycle().id());
   }

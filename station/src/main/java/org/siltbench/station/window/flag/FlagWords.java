@@ -4,6 +4,7 @@ import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
+import org.siltbench.station.work.results.ResultSheet.Seen;
 import org.siltbench.station.work.results.ResultSheet.Weight;
 
 /** Says what a flag means, and how much it matters. */
@@ -17,8 +18,8 @@ public final class FlagWords {
   }
 
   /** What the flag means, as a sentence. */
-  public String means(String flag) {
-    return texts.get("flag." + flag);
+  public String means(Seen flag) {
+    return texts.say(flag.means());
   }
 
   /** How much it matters, in a word. */

@@ -1,7 +1,6 @@
 package org.siltbench.station.window.quality;
 
 import java.util.List;
-import java.util.stream.Stream;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.scene.Node;
@@ -14,14 +13,14 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.siltbench.labels.report.TestReport;
-import org.siltbench.station.life.Status;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.flag.FlagWords;
 import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.Grid;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
-import org.siltbench.station.window.look.Words;
+import org.siltbench.station.work.receipt.Condition;
 import org.siltbench.station.work.release.Readiness;
 import org.siltbench.station.work.release.Readiness.Kind;
 import org.siltbench.station.work.release.Readiness.Question;
@@ -35,7 +34,6 @@ final class FindingsPane extends VBox {
   private final QualityModel model;
   private final Texts texts;
   private final FlagWords words;
-  private final Words trade;
   private final FlowPane tallies = new FlowPane();
   private final ObservableList<Question> questions = FXCollections.observableArrayList();
   private final ObservableList<Line> lines = FXCollections.observableArrayList();
@@ -47,7 +45,6 @@ final class FindingsPane extends VBox {
     this.model = model;
     this.texts = texts;
     this.words = words;
-    this.trade = new Words(texts.locale());
     getStyleClass().add("sheet");
     tallies.getStyleClass().add("flow");
     flags.getStyleClass().add("small-rows");
@@ -56,7 +53,7 @@ final class FindingsPane extends VBox {
             .column("filter", 26, Line::filter)
             .column("sample", 21, Line::sample)
             .column("conc", 14, Line::conc)
-            .column("holds", 39, line -> String.join("; ", line.holds()));
+            .column("holds", 39, line -> holds(line));
     filters.getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
     filters.getStyleClass().add("tight");
     HBox lower = new HBox(filters, flags());
@@ -85,12 +82,12 @@ final class FindingsPane extends VBox {
         : Controls.chip(Tone.WARN, Shape.TRIANGLE, word);
   }
 
+  private String holds(Line line) {
+    return texts.say(Words.joined("; ", line.holds().stream().map(Condition::told).toList()));
+  }
+
   private String why(Question question) {
-    return Stream.of(Status.values())
-        .filter(status -> question.kind() == Kind.OPEN && status.code().equals(question.why()))
-        .findFirst()
-        .map(trade::status)
-        .orElse(question.why());
+    return texts.say(question.why());
   }
 
   private Node flags() {
@@ -169,7 +166,7 @@ final class FindingsPane extends VBox {
 
   private void flag(Seen seen) {
     Label means = Controls.label();
-    means.setText(words.means(seen.word()));
+    means.setText(words.means(seen));
     VBox row =
         new VBox(
             Controls.chip(

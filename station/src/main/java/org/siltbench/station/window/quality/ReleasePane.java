@@ -74,8 +74,10 @@ final class ReleasePane extends VBox {
   private void show(Readiness now) {
     ControlChart control = now.sheet().report().control();
     chart.show(
-        control == null ? null : (w, h) -> ChartLayout.of(control, w, h),
-        control == null ? texts.get("chart.none") : texts.get("chart", control.title()));
+        control == null ? null : (w, h) -> ChartLayout.of(control, w, h, texts::tell),
+        control == null
+            ? texts.get("chart.none")
+            : texts.get("chart", texts.tell(control.title())));
     boolean amends = !now.reports().isEmpty();
     go.setText(texts.get(amends ? "release.amended" : "release"));
     go.setAccessibleText(go.getText().replace("_", ""));

@@ -9,6 +9,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Chooser;
 import org.siltbench.station.window.look.Controls;
@@ -82,9 +83,9 @@ final class ImportPane extends VBox {
             preview.rows().size(),
             preview.doubts().size()));
     preview.doubts().forEach(doubt -> found.getChildren().add(row(preview, doubt)));
-    for (String note : preview.notes()) {
+    for (Words note : preview.notes()) {
       Label label = Controls.label("hint");
-      label.setText(note);
+      label.setText(texts.say(note));
       found.getChildren().add(label);
     }
   }
@@ -93,7 +94,7 @@ final class ImportPane extends VBox {
     Label what = Controls.label();
     what.setText(
         doubt.line() == 0
-            ? doubt.what()
+            ? texts.say(doubt.what())
             : texts.get("doubt.line", doubt.line(), doubt.column(), doubt.what()));
     VBox said = new VBox(what);
     said.getStyleClass().add("said");

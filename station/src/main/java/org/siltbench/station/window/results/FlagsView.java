@@ -68,7 +68,7 @@ final class FlagsView extends VBox {
 
   private VBox row(Seen flag) {
     Label means = Controls.label();
-    means.setText(words.means(flag.word()));
+    means.setText(words.means(flag));
     HBox chip =
         Controls.chip(FlagWords.tone(flag.weight()), FlagWords.shape(flag.weight()), flag.word());
     chip.setAccessibleText(words.weight(flag.weight()) + ": " + flag.word());

@@ -9,6 +9,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.work.Spans;
@@ -33,7 +34,7 @@ final class LoadModel {
       LoadUnit unit) {}
 
   /** The loads, and the sentences that go with them. */
-  record Answer(List<LoadSheet> sheets, List<String> notes) {}
+  record Answer(List<LoadSheet> sheets, List<Words> notes) {}
 
   private final Desk desk;
   private final ResultsModel results;

@@ -102,7 +102,7 @@ final class LoadPane extends VBox {
   private List<Node> nodes(LoadModel.Answer now) {
     List<Node> out = new java.util.ArrayList<>();
     now.sheets().forEach(sheet -> out.add(site(sheet)));
-    now.notes().forEach(note -> out.add(said(note, "hint")));
+    now.notes().forEach(note -> out.add(said(texts.say(note), "hint")));
     return out;
   }
 
@@ -118,12 +118,14 @@ final class LoadPane extends VBox {
                 texts.get("load.span", sheet.from(), sheet.to(), sheet.covered(), sheet.gaps()),
                 "hint"));
     sheet.curve().forEach(one -> words.getChildren().add(curve(one)));
-    sheet.notes().forEach(note -> words.getChildren().add(said(note, "hint")));
+    sheet.notes().forEach(note -> words.getChildren().add(said(texts.say(note), "hint")));
     words.getStyleClass().add("small-rows");
     HBox.setHgrow(words, Priority.ALWAYS);
     ChartView loop = new ChartView();
     loop.getStyleClass().add("results-loop");
-    loop.show((w, h) -> ChartLayout.of(sheet.loop(), w, h), sheet.loop().title());
+    loop.show(
+        (w, h) -> ChartLayout.of(sheet.loop(), w, h, texts::tell),
+        texts.tell(sheet.loop().title()));
     HBox row = new HBox(words, loop);
     row.getStyleClass().add("card");
     return row;

@@ -143,8 +143,8 @@ final class ResultsView extends VBox {
     state.getChildren().setAll(report(now));
     TimeChart time = now.report().chart();
     chart.show(
-        time == null ? null : (w, h) -> ChartLayout.of(time, w, h),
-        time == null ? texts.get("chart.none") : texts.get("chart", time.title()));
+        time == null ? null : (w, h) -> ChartLayout.of(time, w, h, texts::tell),
+        time == null ? texts.get("chart.none") : texts.get("chart", texts.tell(time.title())));
     beside.show(now);
     lines.setAll(now.lines());
     flags.show(now, null);

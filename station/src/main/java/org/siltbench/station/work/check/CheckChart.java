@@ -6,6 +6,8 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.control.IndividualsChart;
 import org.siltbench.calc.control.RunRule;
 import org.siltbench.calc.control.RunRules;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.chart.ControlChart;
 import org.siltbench.station.life.BalanceState.Check;
 
@@ -51,9 +53,9 @@ public final class CheckChart {
     return check.fields().number("error_mg", 0);
   }
 
-  private static String title(List<Check> checks) {
+  private static Reason title(List<Check> checks) {
     List<String> weights =
         checks.stream().map(check -> check.fields().text("weight")).distinct().toList();
-    return "Error of check weight " + String.join(", ", weights);
+    return PapersSay.CHART_CHECKS.with(String.join(", ", weights));
   }
 }

@@ -11,5 +11,7 @@ enum CheckSays implements Code {
   NOT_CHECKED,
   LAST_FAILED,
   BRACKET_DUE,
-  CHECK_FAILED
+  CHECK_FAILED,
+  NO_CERTIFICATE,
+  OVERDUE
 }

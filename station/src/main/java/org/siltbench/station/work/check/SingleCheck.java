@@ -7,6 +7,8 @@ import java.util.function.Consumer;
 import org.siltbench.balance.stable.PanSettings;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.weigh.Pans;
 import org.siltbench.station.work.weigh.Scale;
@@ -31,14 +33,13 @@ public record SingleCheck(CheckWeight weight, Phase phase, Mass limit) {
   }
 
   /** What to know of the weight before. */
-  public List<String> warnings(LocalDate today) {
-    List<String> out = new ArrayList<>();
+  public List<Words> warnings(LocalDate today) {
+    List<Words> out = new ArrayList<>();
     if (weight.standardUncertainty() == null) {
-      out.add(
-          "No certificate is recorded for weight " + weight.name() + "; its nominal mass is used.");
+      out.add(Said.of(CheckSays.NO_CERTIFICATE, weight.name()));
     }
     if (weight.overdue(today)) {
-      out.add("The calibration of weight " + weight.name() + " has run out.");
+      out.add(Said.of(CheckSays.OVERDUE, weight.name()));
     }
     return out;
   }

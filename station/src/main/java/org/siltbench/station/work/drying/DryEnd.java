@@ -5,7 +5,6 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -19,6 +18,7 @@ import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.method.MethodBook;
 
@@ -56,12 +56,12 @@ public record DryEnd(String cycle, Set<String> only, Heat heat, @Nullable Offset
       OffsetDateTime out,
       OffsetDateTime cooledUntil,
       OffsetDateTime usefulUntil,
-      List<String> warnings,
+      List<Words> warnings,
       Entry entry) {}
 
   /** Records it. */
   public Ended record(Bench bench, MethodBook methods) {
-    List<String> warnings = new ArrayList<>();
+    List<Words> warnings = new ArrayList<>();
     Entry entry =
         bench
             .act(
@@ -82,7 +82,7 @@ public record DryEnd(String cycle, Set<String> only, Heat heat, @Nullable Offset
   }
 
   private Draft draft(
-      RegisterView register, Bench bench, MethodBook methods, List<String> warnings) {
+      RegisterView register, Bench bench, MethodBook methods, List<Words> warnings) {
     CycleState running = DryCycles.require(register, cycle);
     Purpose purpose = Purpose.of(running.purpose());
     List<String> leaving = leaving(running);
@@ -96,12 +96,9 @@ public record DryEnd(String cycle, Set<String> only, Heat heat, @Nullable Offset
     OffsetDateTime left = stated != null ? stated : OffsetDateTime.now(bench.clock());
     requireLongEnough(running, times, left);
     Optional<Said> fault = heat.fault(heated, purpose);
-    fault.ifPresent(said -> warnings.add(said.part("what", Locale.ENGLISH)));
+    fault.ifPresent(said -> warnings.add(language -> said.part("what", language)));
     if (leaving.size() > Load.MOST) {
-      warnings.add(
-          "These are "
-              + leaving.size()
-              + " filters: they may go stale before the last is weighed.");
+      warnings.add(Said.of(DryingSays.MANY, leaving.size()));
     }
     return facts(running, leaving, left, times, fault.isEmpty()).draft("dry.ended");
   }

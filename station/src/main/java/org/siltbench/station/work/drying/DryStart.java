@@ -17,6 +17,8 @@ import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Life;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.lot.LotFitness;
 import org.siltbench.station.work.method.MethodBook;
@@ -57,7 +59,7 @@ public record DryStart(
       CycleState cycle,
       List<Load> loads,
       OffsetDateTime earliestOut,
-      List<String> warnings,
+      List<Words> warnings,
       Entry entry) {}
 
   /** Records it; a cycle that is joined by none has its clock restarted, no more. */
@@ -188,19 +190,16 @@ public record DryStart(
     return new Started(cycle, plan.loads(), plan.earliestOut(), warnings(cycle, all), entry);
   }
 
-  private List<String> warnings(CycleState cycle, List<Heated> all) {
-    List<String> out = new ArrayList<>();
+  private List<Words> warnings(CycleState cycle, List<Heated> all) {
+    List<Words> out = new ArrayList<>();
     if (heat.celsius() == null) {
-      out.add("No oven temperature was recorded.");
+      out.add(Said.of(DryingSays.NO_TEMPERATURE));
     }
     for (Heated one : all) {
       boolean weighedSince =
           one.state().weighings().stream().anyMatch(w -> w.at().isAfter(cycle.in()));
       if (weighedSince) {
-        out.add(
-            "Filter "
-                + one.state().id()
-                + " was weighed after the time stated for its going in: is that time right?");
+        out.add(Said.of(DryingSays.WEIGHED_AFTER, one.state().id()));
       }
     }
     return out;

@@ -22,5 +22,8 @@ enum DryingSays implements Code {
   JOINS_ENDED,
   JOINS_OTHER,
   WET,
-  OUT_OF_RANGE
+  OUT_OF_RANGE,
+  NO_TEMPERATURE,
+  WEIGHED_AFTER,
+  MANY
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.siltbench.station.said.Said;
 
 /** Reads the lines below the headings. */
 final class Body {
@@ -24,14 +25,14 @@ final class Body {
   private final List<Heading> headings;
   private final List<Grid.Line> body;
   private final Answers answers;
-  private final List<String> notes;
+  private final List<org.siltbench.station.said.Words> notes;
   private final List<Doubt> doubts;
 
   Body(
       List<Heading> headings,
       List<Grid.Line> body,
       Answers answers,
-      List<String> notes,
+      List<org.siltbench.station.said.Words> notes,
       List<Doubt> doubts) {
     this.headings = headings;
     this.body = body;
@@ -60,7 +61,7 @@ final class Body {
 
   private boolean isKept(Grid.Line line) {
     if (answers.skips(line.number())) {
-      notes.add("Line " + line.number() + " is left out, as you said.");
+      notes.add(Said.of(ExchangeSays.NOTE_LEFT_OUT, line.number()));
       return false;
     }
     return true;
@@ -69,10 +70,7 @@ final class Body {
   private boolean isFilter(Grid.Line line) {
     for (int i = headings.size(); i < line.cells().size(); i++) {
       if (!line.cell(i).isEmpty()) {
-        skip(
-            line,
-            line.cell(i),
-            "The line has more cells than there are columns: a comma within a number or a text?");
+        skip(line, line.cell(i), Said.of(ExchangeSays.DOUBT_MORE_CELLS));
         return false;
       }
     }
@@ -83,13 +81,15 @@ final class Body {
       skip(
           line,
           id,
-          id.isEmpty() ? "The line has no filter ID." : "\"" + id + "\" is no filter ID.");
+          id.isEmpty()
+              ? Said.of(ExchangeSays.DOUBT_NO_FILTER)
+              : Said.of(ExchangeSays.DOUBT_NOT_FILTER, id));
       return false;
     }
     return filter.isPresent();
   }
 
-  private void skip(Grid.Line line, String text, String what) {
+  private void skip(Grid.Line line, String text, Said what) {
     doubts.add(new Doubt(line.number(), "", text, what, List.of("skip=" + line.number())));
   }
 
@@ -129,13 +129,15 @@ final class Body {
             "",
             first.get(),
             settle.isEmpty()
-                ? "The dates of this file do not all stand in one order."
-                : "Which comes first in \"" + first.get() + "\": " + firsts(dates) + "?",
+                ? Said.of(ExchangeSays.DOUBT_ORDERS)
+                : Said.of(ExchangeSays.DOUBT_ORDER, first.get(), firsts(dates)),
             settle));
   }
 
-  private static String firsts(Dates dates) {
-    return String.join(
-        " or ", dates.orders().stream().map(o -> "the " + o.word().replace("-first", "")).toList());
+  private static Said firsts(Dates dates) {
+    return dates.orders().stream()
+        .map(order -> Said.of(ExchangeSays.valueOf("FIRST_" + order.name())))
+        .reduce((a, b) -> Said.of(ExchangeSays.OR, a, b))
+        .orElseThrow();
   }
 }

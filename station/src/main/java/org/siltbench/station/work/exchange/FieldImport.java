@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.siltbench.station.said.Said;
 
 /**
  * Reads field notes as people make them. It proposes how to read the file, shows every doubt, and
@@ -22,27 +23,29 @@ public final class FieldImport {
 
   /** How the file would be read with these answers, and with those of an earlier time. */
   public Preview look(Path file, Answers given) throws IOException {
-    List<String> notes = new ArrayList<>();
+    List<org.siltbench.station.said.Words> notes = new ArrayList<>();
     Optional<Remembered.Entry> before = memory.find(signature(file));
     Answers answers = before.map(entry -> given.over(entry.answers())).orElse(given);
     before.ifPresent(
         entry ->
             notes.add(
-                "Read as on "
-                    + entry.day()
-                    + (entry.answers().given().isEmpty()
-                        ? "."
-                        : ": " + Remembered.words(entry.answers()) + ".")));
+                entry.answers().given().isEmpty()
+                    ? Said.of(ExchangeSays.NOTE_READ_AS_ON, entry.day())
+                    : Said.of(
+                        ExchangeSays.NOTE_READ_AS_ON_WITH,
+                        entry.day(),
+                        Remembered.words(entry.answers()))));
     return look(file, answers, notes);
   }
 
-  private static Preview look(Path file, Answers answers, List<String> notes) throws IOException {
+  private static Preview look(
+      Path file, Answers answers, List<org.siltbench.station.said.Words> notes) throws IOException {
     List<Doubt> doubts = new ArrayList<>();
     Decoded decoded = Decoded.of(file, answers.of("charset"));
     Grid grid = Grid.of(decoded.text(), answers.of("separator"));
     Head head = Head.of(grid, answers);
     FileDoubts.of(decoded, grid, doubts);
-    head.before().forEach(line -> notes.add("Line " + line.number() + " was passed over."));
+    head.before().forEach(line -> notes.add(Said.of(ExchangeSays.NOTE_PASSED_OVER, line.number())));
     List<Heading> headings = Headings.of(head, answers, doubts);
     HeadingNotes.of(headings, notes);
     List<Preview.Line> rows = new Body(headings, head.body(), answers, notes, doubts).read();

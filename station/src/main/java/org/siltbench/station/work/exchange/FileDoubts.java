@@ -1,8 +1,10 @@
 package org.siltbench.station.work.exchange;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.siltbench.station.said.Said;
 
 /** What is open about the file as a whole: its character set, what parts its cells. */
 final class FileDoubts {
@@ -21,7 +23,7 @@ final class FileDoubts {
               0,
               "",
               word,
-              "The file is not UTF-8; as " + name + " it says \"" + word + "\". Is that right?",
+              Said.of(ExchangeSays.DOUBT_CHARSET, name, word),
               List.of("charset=" + name)));
     }
     for (char rival : grid.rivals()) {
@@ -30,13 +32,14 @@ final class FileDoubts {
               0,
               "",
               "",
-              "Cells could be parted by "
-                  + Grid.word(grid.separator())
-                  + " or by "
-                  + Grid.word(rival)
-                  + ".",
+              Said.of(ExchangeSays.DOUBT_SEPARATOR, said(grid.separator()), said(rival)),
               List.of(
                   "separator=" + Grid.word(grid.separator()), "separator=" + Grid.word(rival))));
     }
+  }
+
+  private static Said said(char separator) {
+    return Said.of(
+        ExchangeSays.valueOf("SEPARATOR_" + Grid.word(separator).toUpperCase(Locale.ROOT)));
   }
 }

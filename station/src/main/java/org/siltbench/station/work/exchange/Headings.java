@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.siltbench.station.said.Said;
 
 /** Takes each column for one of the receipt table, and doubts where it could be another. */
 final class Headings {
@@ -52,7 +53,7 @@ final class Headings {
               0,
               name,
               name,
-              "Is \"" + name + "\" the column " + likely + "?",
+              Said.of(ExchangeSays.DOUBT_COLUMN, name, likely),
               List.of(name + "=" + likely, name + "=none")));
     }
     return meaning.get().column();
@@ -66,7 +67,7 @@ final class Headings {
               0,
               name,
               name,
-              "\"" + name + "\" could be a volume. Which?",
+              Said.of(ExchangeSays.DOUBT_VOLUME, name),
               List.of(name + "=volume_ml", name + "=left_ml", name + "=none")));
     }
     return Columns.NONE;
@@ -91,7 +92,7 @@ final class Headings {
               0,
               name,
               unit,
-              "In which unit is \"" + name + "\"? It does not say.",
+              Said.of(ExchangeSays.DOUBT_NO_UNIT, name),
               choices.stream().map(choice -> "unit:" + name + "=" + choice).toList()));
     }
     return "";
@@ -133,7 +134,7 @@ final class Headings {
       }
     }
     doubts.add(
-        new Doubt(0, "", "", "No column holds filter IDs. Which is it?", List.of("NAME=filter")));
+        new Doubt(0, "", "", Said.of(ExchangeSays.DOUBT_NO_FILTERS), List.of("NAME=filter")));
   }
 
   private void oneMeaningOnce() {
@@ -146,17 +147,13 @@ final class Headings {
                 0,
                 heading.name(),
                 heading.name(),
-                "Columns "
-                    + (first.place() + 1)
-                    + " (\""
-                    + first.name()
-                    + "\") and "
-                    + (heading.place() + 1)
-                    + " (\""
-                    + heading.name()
-                    + "\") both look like "
-                    + heading.column()
-                    + ".",
+                Said.of(
+                    ExchangeSays.DOUBT_TWO_COLUMNS,
+                    first.place() + 1,
+                    first.name(),
+                    heading.place() + 1,
+                    heading.name(),
+                    heading.column()),
                 first.name().equalsIgnoreCase(heading.name())
                     ? List.of()
                     : List.of(first.name() + "=none", heading.name() + "=none")));
@@ -174,7 +171,7 @@ final class Headings {
               0,
               "",
               "",
-              "No column is the filtered volume: every filter would give a residue only.",
+              Said.of(ExchangeSays.DOUBT_NO_VOLUME),
               List.of("NAME=volume_ml", "volume_ml=none")));
     }
   }

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.siltbench.station.said.Said;
 
 /** Reads one line. What could be read in two ways, or not at all, becomes a doubt. */
 final class LineReader {
@@ -67,7 +68,7 @@ final class LineReader {
     } else if (Body.NUMBERS.contains(column)) {
       number(heading, raw);
     } else if (Words.isOpen(column, raw)) {
-      doubt(heading, raw, "\"" + raw + "\" could mean several things.");
+      doubt(heading, raw, Said.of(ExchangeSays.DOUBT_SEVERAL, raw));
     } else {
       put(column, text ? raw : words(column, raw), raw);
     }
@@ -103,7 +104,7 @@ final class LineReader {
     Optional<LocalDate> day = dates.read(Moments.datePart(raw));
     boolean orderOpen = Dates.isFigures(Moments.datePart(raw)) && dates.orders().size() != 1;
     if (day.isEmpty() && !orderOpen) {
-      heading(Columns.DATE).ifPresent(h -> doubt(h, raw, "\"" + raw + "\" is no date."));
+      heading(Columns.DATE).ifPresent(h -> doubt(h, raw, Said.of(ExchangeSays.DOUBT_NO_DATE, raw)));
     }
     return day;
   }
@@ -124,12 +125,12 @@ final class LineReader {
                       h,
                       time,
                       time.isEmpty()
-                          ? "There is a day, but no time."
-                          : "\"" + time + "\" is no clear time; write 09:45."));
+                          ? Said.of(ExchangeSays.DOUBT_DAY_ALONE)
+                          : Said.of(ExchangeSays.DOUBT_NO_TIME, time)));
     } else if (day.isPresent()) {
       put("collected", Moments.shown(day.get(), at.get()), (date + " " + time).strip());
     } else if (date.isEmpty()) {
-      heading(Columns.TIME).ifPresent(h -> doubt(h, time, "There is a time, but no day."));
+      heading(Columns.TIME).ifPresent(h -> doubt(h, time, Said.of(ExchangeSays.DOUBT_TIME_ALONE)));
     }
   }
 
@@ -146,7 +147,7 @@ final class LineReader {
     boolean orderOpen = Dates.isFigures(Moments.datePart(raw)) && dates.orders().size() != 1;
     boolean dayOpen = ClockTimes.read(raw).isPresent() && !cell(Columns.DATE).isEmpty();
     if (!orderOpen && !dayOpen) {
-      doubt(heading, raw, "\"" + raw + "\" is no clear day and time; write 2026-05-14 09:45.");
+      doubt(heading, raw, Said.of(ExchangeSays.DOUBT_NO_MOMENT, raw));
     }
   }
 
@@ -154,7 +155,7 @@ final class LineReader {
     String column = heading.column();
     String unit = CellUnit.of(raw).isEmpty() ? heading.unit() : CellUnit.of(raw);
     if (!CellUnit.of(raw).isEmpty() && !Units.fits(unit, column)) {
-      doubt(heading, raw, "The unit of \"" + raw + "\" does not fit this column.");
+      doubt(heading, raw, Said.of(ExchangeSays.DOUBT_UNIT, raw));
       return;
     }
     String bare = CellUnit.without(raw);
@@ -179,12 +180,12 @@ final class LineReader {
                 line.number(),
                 heading.name(),
                 raw,
-                "Is the mark in \"" + part + "\" a decimal mark or for thousands?",
+                Said.of(ExchangeSays.DOUBT_DECIMALS, part),
                 List.of("decimals=comma", "decimals=point")));
         return;
       }
       if (plain == null || (heading.column().equals("portions_ml") && part.contains(" "))) {
-        doubt(heading, raw, "\"" + raw + "\" is no clear number.");
+        doubt(heading, raw, Said.of(ExchangeSays.DOUBT_NO_NUMBER, raw));
         return;
       }
       out.append(out.isEmpty() ? "" : with).append(Units.converted(plain, unit));
@@ -192,7 +193,7 @@ final class LineReader {
     put(heading.column(), out.toString(), raw);
   }
 
-  private void doubt(Heading heading, String raw, String what) {
+  private void doubt(Heading heading, String raw, Said what) {
     doubts.add(
         new Doubt(line.number(), heading.name(), raw, what, List.of("skip=" + line.number())));
   }

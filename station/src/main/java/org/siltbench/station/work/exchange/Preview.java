@@ -21,7 +21,7 @@ public record Preview(
     String charset,
     String separator,
     List<Heading> headings,
-    List<String> notes,
+    List<org.siltbench.station.said.Words> notes,
     List<Doubt> doubts,
     List<Line> rows,
     Answers answers) {

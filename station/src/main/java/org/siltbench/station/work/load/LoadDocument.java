@@ -10,6 +10,7 @@ import org.siltbench.calc.load.BiasCorrection;
 import org.siltbench.calc.load.EventLoad;
 import org.siltbench.calc.load.LogBase;
 import org.siltbench.calc.load.RatingCurve;
+import org.siltbench.station.said.Words;
 
 /** A load as one tree, unrounded. */
 public final class LoadDocument {
@@ -31,7 +32,7 @@ public final class LoadDocument {
     Map<String, @Nullable Object> out = new LinkedHashMap<>();
     out.put("units", unit.word());
     out.put("sites", loads.sites().stream().map(this::site).toList());
-    out.put("notes", loads.notes());
+    out.put("notes", loads.notes().stream().map(Words::english).toList());
     return out;
   }
 
@@ -52,7 +53,7 @@ public final class LoadDocument {
     SiteLoad.Rating rating = site.rating();
     out.put("rating", rating == null ? null : rating(rating));
     out.put("loop", loop(site));
-    out.put("notes", site.notes());
+    out.put("notes", site.notes().stream().map(Words::english).toList());
     return out;
   }
 

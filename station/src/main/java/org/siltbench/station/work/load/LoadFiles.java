@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.load.DischargeLoop;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.calc.result.ForPeople;
 import org.siltbench.labels.Imprint;
 import org.siltbench.labels.Papers;
+import org.siltbench.labels.PapersSay;
 import org.siltbench.labels.chart.ChartLayout;
 import org.siltbench.labels.chart.LoopChart;
 import org.siltbench.labels.chart.Mark;
@@ -90,7 +92,7 @@ public final class LoadFiles {
   private void loop(SiteLoad site) {
     String plain = site.site().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9._-]+", "-");
     String name = plain.isEmpty() ? "loop" : "loop-" + plain;
-    String title = chart(site, unit).title();
+    String title = chart(site, unit).title().english();
     List<Mark> marks = ChartLayout.of(chart(site, unit), WIDTH, HEIGHT);
     add(
         name + ".svg",
@@ -112,17 +114,17 @@ public final class LoadFiles {
   /** The loop of a site, for any surface. */
   public static LoopChart chart(SiteLoad site, LoadUnit unit) {
     DischargeLoop loop = site.loop();
-    String where = site.site().isEmpty() ? "" : site.site() + ": ";
-    String turn =
+    Reason turn =
         switch (loop.turn()) {
-          case CLOCKWISE -> "clockwise loop";
-          case ANTICLOCKWISE -> "anticlockwise loop";
-          case NONE -> "no loop";
+          case CLOCKWISE -> PapersSay.CHART_CLOCKWISE.with();
+          case ANTICLOCKWISE -> PapersSay.CHART_ANTICLOCKWISE.with();
+          case NONE -> PapersSay.CHART_NO_LOOP.with();
         };
+    Reason title = site.site().isEmpty() ? turn : PapersSay.CHART_AT.with(site.site(), turn);
     List<LoopChart.Point> points =
         loop.points().stream()
             .map(p -> new LoopChart.Point(unit.fromCubicMetres(p.discharge()), p.concentration()))
             .toList();
-    return new LoopChart(where + turn, "mg/L", "discharge, " + unit.flowTitle(), points);
+    return new LoopChart(title, "mg/L", PapersSay.CHART_DISCHARGE.with(unit.flowTitle()), points);
   }
 }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.load.EventLoad;
 import org.siltbench.calc.result.ForPeople;
 import org.siltbench.labels.chart.LoopChart;
+import org.siltbench.station.said.Words;
 
 /**
  * The load at one site as a person reads it: figures as text, rounded.
@@ -40,7 +41,7 @@ public record LoadSheet(
     int gaps,
     List<Curve> curve,
     LoopChart loop,
-    List<String> notes) {
+    List<Words> notes) {
 
   private static final int DIGITS = 4;
   private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import org.siltbench.calc.load.Series;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /**
  * The load at each site.
@@ -15,7 +17,7 @@ import org.siltbench.station.Problem;
  * @param sites one a sampled site
  * @param notes what to know of the tables
  */
-public record Loads(LoadQuestion question, List<SiteLoad> sites, List<String> notes) {
+public record Loads(LoadQuestion question, List<SiteLoad> sites, List<Words> notes) {
 
   /** Copies the lists. */
   public Loads {
@@ -59,19 +61,15 @@ public record Loads(LoadQuestion question, List<SiteLoad> sites, List<String> no
     return new SiteCalculation(question, name, own, samples).result();
   }
 
-  private static List<String> notes(Flow flow, Samples samples) {
-    List<String> out = new ArrayList<>();
+  private static List<Words> notes(Flow flow, Samples samples) {
+    List<Words> out = new ArrayList<>();
     if (flow.empty() > 0) {
-      out.add(flow.empty() + " lines of the discharge table hold no value and were left out.");
+      out.add(Said.of(LoadSays.NOTE_EMPTY, flow.empty()));
     }
     if (samples.left() > 0) {
-      out.add(
-          samples.left()
-              + " samples have no time, no concentration or a stop flag and were left out.");
+      out.add(Said.of(LoadSays.NOTE_LEFT, samples.left()));
     }
-    out.add(
-        "The uncertainty is that of the concentrations; the discharge's own and what happened"
-            + " between two samples are not in it.");
+    out.add(Said.of(LoadSays.NOTE_UNCERTAINTY));
     return out;
   }
 

@@ -17,6 +17,8 @@ import org.siltbench.calc.load.RatingCurve;
 import org.siltbench.calc.load.Series;
 import org.siltbench.station.Problem;
 import org.siltbench.station.elsewhere.Elsewhere;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** One site's load being worked out. */
 final class SiteCalculation {
@@ -28,22 +30,22 @@ final class SiteCalculation {
   private final Series flow;
   private final List<Sampled> samples;
   private final Series concentration;
-  private final List<String> notes = new ArrayList<>();
+  private final List<Words> notes = new ArrayList<>();
 
   SiteCalculation(
       LoadQuestion question, String site, List<Series.Point> flow, List<Sampled> samples) {
     this.question = question;
     this.site = site;
-    this.flow = series("discharge", flow, question.flowStep());
+    this.flow = series(Said.of(LoadSays.DISCHARGE), flow, question.flowStep());
     this.samples = oneATime(samples);
     this.concentration =
         series(
-            "concentration",
+            Said.of(LoadSays.CONCENTRATION),
             this.samples.stream().map(s -> new Series.Point(s.at(), s.mgPerL())).toList(),
             question.sampleStep());
   }
 
-  private Series series(String what, List<Series.Point> points, Duration step) {
+  private Series series(Words what, List<Series.Point> points, Duration step) {
     try {
       return Series.of(points, step);
     } catch (IllegalArgumentException e) {
@@ -66,7 +68,7 @@ final class SiteCalculation {
           LoadSays.SAME_TIME, a.sample(), b.sample(), site, Loads.text(a.at()));
     }
     String both = a.sample() + " and " + b.sample();
-    notes.add(both + " are a pair: their mean is used.");
+    notes.add(Said.of(LoadSays.NOTE_PAIR, Said.of(LoadSays.BOTH, a.sample(), b.sample())));
     double u = Math.hypot(a.u(), b.u()) / 2;
     return new Sampled(site, both, a.at(), (a.mgPerL() + b.mgPerL()) / 2, u, a.pair());
   }
@@ -79,13 +81,11 @@ final class SiteCalculation {
     }
     EventLoad load = EventLoad.integrate(flow, concentration, from, to);
     for (Series.Gap gap : load.gaps()) {
-      notes.add("Gap from " + Loads.text(gap.from()) + " to " + Loads.text(gap.to()) + '.');
+      notes.add(Said.of(LoadSays.NOTE_GAP, Loads.text(gap.from()), Loads.text(gap.to())));
     }
     DischargeLoop loop = DischargeLoop.of(flow, concentration);
     if (isOpen(loop.points())) {
-      notes.add(
-          "The last sample was taken before the discharge had fallen by half: the loop is not"
-              + " closed, and its turn may change.");
+      notes.add(Said.of(LoadSays.NOTE_OPEN));
     }
     return new SiteLoad(
         site, from, to, load, uncertainty(load), moments(), loop, rating(from, to), notes);
@@ -123,8 +123,7 @@ final class SiteCalculation {
       double common = shared * samples.get(i).mgPerL();
       own[i] = Double.isNaN(u) ? Double.NaN : Math.sqrt(Math.max(0, u * u - common * common));
       if (Double.isNaN(own[i])) {
-        notes.add(
-            "Sample " + samples.get(i).sample() + " has no uncertainty: neither has the load.");
+        notes.add(Said.of(LoadSays.NOTE_NO_U, samples.get(i).sample()));
         return Double.NaN;
       }
     }
@@ -149,20 +148,18 @@ final class SiteCalculation {
       }
     }
     if (fit.size() < samples.size()) {
-      notes.add(
-          (samples.size() - fit.size())
-              + " samples have no logarithm of both and are not in the rating curve.");
+      notes.add(Said.of(LoadSays.NOTE_NO_LOGARITHM, samples.size() - fit.size()));
     }
     double[] q = fit.stream().mapToDouble(pair -> pair[0]).toArray();
     double[] c = fit.stream().mapToDouble(pair -> pair[1]).toArray();
     if (q.length < FEWEST_FOR_RATING) {
-      notes.add("A rating curve needs at least 3 samples with discharge.");
+      notes.add(Said.of(LoadSays.NOTE_FEW));
       return null;
     }
     try {
       return rated(RatingCurve.fit(q, c, question.base()), q.length, from, to);
     } catch (IllegalArgumentException e) {
-      notes.add("No rating curve: " + e.getMessage() + '.');
+      notes.add(Said.of(LoadSays.NOTE_NO_CURVE, Elsewhere.words(e)));
       return null;
     }
   }
@@ -171,7 +168,7 @@ final class SiteCalculation {
   private SiteLoad.@Nullable Rating rated(RatingCurve curve, int n, Instant from, Instant to) {
     List<Series.Point> used = flowing(from, to);
     if (used.size() < 2) {
-      notes.add("Too few discharges within the time for a load by the rating curve.");
+      notes.add(Said.of(LoadSays.NOTE_FEW_FLOWS));
       return null;
     }
     Map<BiasCorrection, Double> loads = new EnumMap<>(BiasCorrection.class);
@@ -188,7 +185,7 @@ final class SiteCalculation {
     }
     int beyond = (int) used.stream().filter(p -> curve.extrapolates(p.value())).count();
     if (beyond > 0) {
-      notes.add(beyond + " discharges lie outside what the rating curve was fitted to.");
+      notes.add(Said.of(LoadSays.NOTE_BEYOND, beyond));
     }
     return new SiteLoad.Rating(curve, n, loads, covered, beyond);
   }

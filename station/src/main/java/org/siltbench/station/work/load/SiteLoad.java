@@ -8,6 +8,7 @@ import org.siltbench.calc.load.BiasCorrection;
 import org.siltbench.calc.load.DischargeLoop;
 import org.siltbench.calc.load.EventLoad;
 import org.siltbench.calc.load.RatingCurve;
+import org.siltbench.station.said.Words;
 
 /**
  * What passed one site.
@@ -21,7 +22,7 @@ import org.siltbench.calc.load.RatingCurve;
  * @param moments the load at each sample
  * @param loop concentration against discharge
  * @param rating the curve in logarithms; null where it cannot be fitted
- * @param notes what to know, in sentences
+ * @param notes what to know, in any language
  */
 public record SiteLoad(
     String site,
@@ -32,7 +33,7 @@ public record SiteLoad(
     List<Moment> moments,
     DischargeLoop loop,
     @Nullable Rating rating,
-    List<String> notes) {
+    List<Words> notes) {
 
   /** Copies the lists. */
   public SiteLoad {

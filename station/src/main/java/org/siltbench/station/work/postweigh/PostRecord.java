@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.siltbench.calc.constant.ConstantSays;
 import org.siltbench.calc.constant.ConstantVerdict;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.Problem;
@@ -101,7 +102,7 @@ final class PostRecord {
   private ConstantVerdict verdict(Expected expected, Measured seen) {
     if (settings.repeat()) {
       return new ConstantVerdict(
-          ConstantVerdict.Kind.NOT_TESTED, null, null, "A repeat does not count.");
+          ConstantVerdict.Kind.NOT_TESTED, null, null, ConstantSays.REPEAT.with());
     }
     return expected.verdictWith(seen.mass(), resolution(seen));
   }

@@ -244,8 +244,8 @@ public record Box(Map<String, String> scanned, List<Note> notes, Set<String> unu
     private Standing accepted(Accepted yes, List<Words> said) {
       String id = yes.row().filter();
       found.warnings().stream()
-          .filter(warning -> warning.contains(id))
-          .map(Words::verbatim)
+          .filter(warning -> warning.what().english().contains(id))
+          .map(Reconciliation.Warning::what)
           .forEach(said::add);
       boolean held =
           yes.row().conditions().stream()

@@ -11,25 +11,32 @@ import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.SampleState;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.receipt.Reconciliation.Accepted;
+import org.siltbench.station.work.receipt.Reconciliation.Warning;
 
 /** What lines say about each other: samples over several filters, pairs, volumes. */
 final class Coherence {
 
   private final RegisterView register;
   private final List<Accepted> accepted;
-  private final List<String> warnings = new ArrayList<>();
+  private final List<Warning> warnings = new ArrayList<>();
 
   Coherence(RegisterView register, List<Accepted> accepted) {
     this.register = register;
     this.accepted = accepted;
   }
 
-  List<String> warnings() {
+  List<Warning> warnings() {
     by(row -> row.sample()).forEach(this::sample);
     by(row -> row.text("pair")).forEach(this::pair);
     accepted.forEach(this::filter);
     return warnings;
+  }
+
+  private void warn(String filter, Words what) {
+    warnings.add(new Warning(filter, what));
   }
 
   private Map<String, List<ReceiptRow>> by(Function<ReceiptRow, String> key) {
@@ -50,7 +57,7 @@ final class Coherence {
             .orElse(0);
     long sites = rows.stream().map(row -> row.text("site")).distinct().count();
     if (sites > 1) {
-      warnings.add("Sample " + number + " has filters of different sites.");
+      warn("", Said.of(ReceiptSays.SITES_DIFFER, number));
     }
     boolean moreExpected =
         rows.stream()
@@ -59,19 +66,16 @@ final class Coherence {
                     row.text("left_to").equals("next")
                         || row.conditions().contains(Condition.RESIDUE_IN_BAG));
     if (moreExpected && rows.size() + before < 2) {
-      warnings.add(
-          "Sample "
-              + number
-              + " names a further filter that is not on the table under its number.");
+      warn("", Said.of(ReceiptSays.FURTHER_FILTER, number));
     }
   }
 
   private void pair(String pair, List<ReceiptRow> rows) {
     long samples = rows.stream().map(ReceiptRow::sample).distinct().count();
     if (samples == 1) {
-      warnings.add("Pair " + pair + " has one sample only so far.");
+      warn("", Said.of(ReceiptSays.PAIR_OF_ONE, pair));
     } else if (samples > 2) {
-      warnings.add("Pair " + pair + " has " + samples + " samples; a pair has two.");
+      warn("", Said.of(ReceiptSays.PAIR_CROWDED, pair, samples));
     }
   }
 
@@ -79,19 +83,19 @@ final class Coherence {
     ReceiptRow row = one.row();
     boolean volume = !row.text("volume_ml").isEmpty() || !row.text("portions_ml").isEmpty();
     if (!volume && one.role().equals("sample")) {
-      warnings.add("Filter " + row.filter() + " has no volume: it gives a residue only.");
+      warn(row.filter(), Said.of(ReceiptSays.NO_VOLUME, row.filter()));
     }
     for (Condition condition : row.conditions()) {
       if (condition != Condition.OK) {
-        warnings.add("Filter " + row.filter() + ": " + condition.meaning() + '.');
+        warn(row.filter(), Said.of(ReceiptSays.CONDITION, row.filter(), condition.means()));
       }
     }
     Optional<FilterState> state = Filters.find(register, row.filter());
     if (state.isPresent() && state.get().trip().isEmpty()) {
-      warnings.add("Filter " + row.filter() + " was never issued to a trip.");
+      warn(row.filter(), Said.of(ReceiptSays.NEVER_ISSUED, row.filter()));
     }
     if (!one.hint().isEmpty()) {
-      warnings.add(one.hint());
+      warn(row.filter(), one.hint());
     }
   }
 }

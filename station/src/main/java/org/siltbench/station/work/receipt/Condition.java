@@ -1,23 +1,23 @@
 package org.siltbench.station.work.receipt;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** How a filter came back, and what follows from it. */
 public enum Condition {
-  OK("ok", Consequence.NONE, ""),
-  TORN("torn", Consequence.FLAG, "torn, no loss seen: note it and go on"),
-  TORN_LOSS("torn-loss", Consequence.HOLD, "torn with loss: the residue is a lower bound"),
-  STUCK("stuck", Consequence.HOLD, "stuck to the support: fibres or residue may be left there"),
-  RESIDUE_IN_BAG(
-      "residue-in-bag",
-      Consequence.FLAG,
-      "residue in the bag: rinse it through one more filter and give that the same sample number"),
-  DEBRIS_REMOVED("debris-removed", Consequence.FLAG, "a leaf or an insect was taken off"),
-  MOULD("mould", Consequence.HOLD, "mould: the mass has changed since the field"),
-  LEAKED("leaked", Consequence.HOLD, "the bag leaked: residue may be lost"),
-  TWO_IN_BAG("two-in-bag", Consequence.HOLD, "two filters in one bag: tell them apart first"),
-  SAND_LEFT("sand-left", Consequence.FLAG, "sand was left in the bottle: the result is low"),
-  OVERFILLED("overfilled", Consequence.FLAG, "overfilled: water trapped in a thick residue");
+  OK("ok", Consequence.NONE, null),
+  TORN("torn", Consequence.FLAG, ReceiptSays.MEANS_TORN),
+  TORN_LOSS("torn-loss", Consequence.HOLD, ReceiptSays.MEANS_TORN_LOSS),
+  STUCK("stuck", Consequence.HOLD, ReceiptSays.MEANS_STUCK),
+  RESIDUE_IN_BAG("residue-in-bag", Consequence.FLAG, ReceiptSays.MEANS_RESIDUE_IN_BAG),
+  DEBRIS_REMOVED("debris-removed", Consequence.FLAG, ReceiptSays.MEANS_DEBRIS_REMOVED),
+  MOULD("mould", Consequence.HOLD, ReceiptSays.MEANS_MOULD),
+  LEAKED("leaked", Consequence.HOLD, ReceiptSays.MEANS_LEAKED),
+  TWO_IN_BAG("two-in-bag", Consequence.HOLD, ReceiptSays.MEANS_TWO_IN_BAG),
+  SAND_LEFT("sand-left", Consequence.FLAG, ReceiptSays.MEANS_SAND_LEFT),
+  OVERFILLED("overfilled", Consequence.FLAG, ReceiptSays.MEANS_OVERFILLED);
 
   /** What a condition does to the result. */
   public enum Consequence {
@@ -31,9 +31,9 @@ public enum Condition {
 
   private final String code;
   private final Consequence consequence;
-  private final String meaning;
+  private final @Nullable ReceiptSays meaning;
 
-  Condition(String code, Consequence consequence, String meaning) {
+  Condition(String code, Consequence consequence, @Nullable ReceiptSays meaning) {
     this.code = code;
     this.consequence = consequence;
     this.meaning = meaning;
@@ -49,8 +49,23 @@ public enum Condition {
   }
 
   /** What it means, in a few words. */
+  public Words means() {
+    return meaning == null ? Words.none() : Said.of(meaning);
+  }
+
+  /** The same in English, as ledgers keep it. */
   public String meaning() {
-    return meaning;
+    return means().english();
+  }
+
+  /** A reason as a ledger keeps it, in the reader's language where it is that of a condition. */
+  public static Words told(String reason) {
+    for (Condition condition : values()) {
+      if (condition != OK && condition.meaning().equals(reason)) {
+        return condition.means();
+      }
+    }
+    return Words.verbatim(reason);
   }
 
   /** Reads a stable word; blanks and underscores count as hyphens. */

@@ -96,11 +96,7 @@ final class Reconciler {
     try {
       accepted.add(
           new Accepted(
-              row,
-              state.batch(),
-              role(row, state),
-              state.trip(),
-              row.bag().compare(state).english()));
+              row, state.batch(), role(row, state), state.trip(), row.bag().compare(state)));
     } catch (Problem.Refused e) {
       refuse(row, Kind.BAG_MASS, Said.of(ReceiptSays.BOTH, e.happened(), e.wayOut()));
     }

@@ -22,10 +22,18 @@ public record Reconciliation(
     List<String> unused,
     List<String> bagsWithoutNotes,
     List<String> missing,
-    List<String> warnings) {
+    List<Warning> warnings) {
 
   /** A line taken in. */
-  public record Accepted(ReceiptRow row, String batch, String role, String trip, String hint) {}
+  public record Accepted(ReceiptRow row, String batch, String role, String trip, Words hint) {}
+
+  /**
+   * Something that does not fit together.
+   *
+   * @param filter the filter it is about; empty where it is about a sample or a pair
+   * @param what what it is
+   */
+  public record Warning(String filter, Words what) {}
 
   /** Why a line was not taken in. */
   public enum Kind {

@@ -12,8 +12,11 @@ import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Life;
 import org.siltbench.station.life.Outcome;
+import org.siltbench.station.life.Status;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.method.MethodBook;
+import org.siltbench.station.work.receipt.Condition;
 import org.siltbench.station.work.results.BatchResults;
 import org.siltbench.station.work.results.BatchResults.FilterResult;
 import org.siltbench.station.work.results.ResultSheet;
@@ -39,8 +42,8 @@ public record Readiness(
     RULE
   }
 
-  /** One filter that stands in the way; an open one's reason is the code of its status. */
-  public record Question(Kind kind, String filter, String sample, String why) {}
+  /** One filter that stands in the way. */
+  public record Question(Kind kind, String filter, String sample, Words why) {}
 
   /** A report that left the lab. */
   public record Past(
@@ -71,15 +74,18 @@ public record Readiness(
       String id = row.state().id();
       String sample = row.note("sample");
       if (!releasable(row.state())) {
-        out.add(new Question(Kind.OPEN, id, sample, row.state().status().code()));
+        out.add(new Question(Kind.OPEN, id, sample, row.state().status().words()));
       }
-      row.state().holds().forEach(why -> out.add(new Question(Kind.HELD, id, sample, why)));
-      String against = Release.against(row);
+      row.state()
+          .holds()
+          .forEach(why -> out.add(new Question(Kind.HELD, id, sample, Condition.told(why))));
+      Words against = Release.against(row);
       if (!against.isEmpty()) {
         out.add(new Question(Kind.RULE, id, sample, against));
       }
     }
-    Release.open(results).forEach((id, why) -> out.add(new Question(Kind.OPEN, id, "", why)));
+    Release.open(results)
+        .forEach((id, why) -> out.add(new Question(Kind.OPEN, id, "", Status.words(why))));
     return out;
   }
 

@@ -12,6 +12,7 @@ import org.siltbench.calc.flag.Flag;
 import org.siltbench.calc.result.Concentration;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.About;
@@ -20,11 +21,15 @@ import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Life;
+import org.siltbench.station.life.Status;
 import org.siltbench.station.life.Weighed;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.method.MethodBook;
+import org.siltbench.station.work.receipt.Condition;
 import org.siltbench.station.work.results.BatchResults;
 import org.siltbench.station.work.results.BatchResults.FilterResult;
 
@@ -87,10 +92,11 @@ public record Release(String batch, String report, boolean partial, String accep
   }
 
   private void requireComplete(BatchResults results) {
-    List<String> open = new ArrayList<>();
-    open(results).forEach((id, why) -> open.add(id + " (" + why + ")"));
+    List<Words> open = new ArrayList<>();
+    open(results)
+        .forEach((id, why) -> open.add(Said.of(ReleaseSays.OPEN_FILTER, id, Status.words(why))));
     if (!open.isEmpty() && !partial) {
-      throw new Problem.Refused(ReleaseSays.NOT_FINISHED, String.join(", ", open));
+      throw new Problem.Refused(ReleaseSays.NOT_FINISHED, Words.joined(", ", open));
     }
   }
 
@@ -112,9 +118,12 @@ public record Release(String batch, String report, boolean partial, String accep
     FilterState state = row.state();
     Life.require(state.id(), state.status(), Act.RELEASE, state.role());
     if (!state.holds().isEmpty()) {
-      throw new Problem.Refused(ReleaseSays.HELD, state.id(), String.join("; ", state.holds()));
+      throw new Problem.Refused(
+          ReleaseSays.HELD,
+          state.id(),
+          Words.joined("; ", state.holds().stream().map(Condition::told).toList()));
     }
-    String against = against(row);
+    Words against = against(row);
     if (!against.isEmpty() && accept.isEmpty()) {
       throw new Problem.Refused(ReleaseSays.AGAINST, state.id(), against);
     }
@@ -124,16 +133,16 @@ public record Release(String batch, String report, boolean partial, String accep
    * What a rule says against a result. A blank is not held to constant mass: a share of next to no
    * residue can never be met; it is judged against its own limits.
    */
-  static String against(FilterResult row) {
+  static Words against(FilterResult row) {
     boolean water = row.result().input().role().isWater();
     if (water && row.result().constant().kind() == ConstantVerdict.Kind.DRY_AGAIN) {
-      return row.result().constant().why();
+      return Elsewhere.words(row.result().constant().reason());
     }
     return row.result().flags().stream()
         .filter(flag -> flag.level() == Flag.Level.STOP)
-        .map(Flag::means)
         .findFirst()
-        .orElse("");
+        .map(flag -> Elsewhere.words(flag.reason()))
+        .orElse(Words.none());
   }
 
   static List<Entry> releases(RegisterView register, String batch) {

@@ -10,5 +10,6 @@ enum ReleaseSays implements Code {
   NOT_FINISHED,
   HELD,
   AGAINST,
-  NUMBER_USED
+  NUMBER_USED,
+  OPEN_FILTER
 }

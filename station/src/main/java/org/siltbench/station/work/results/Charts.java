@@ -37,12 +37,11 @@ final class Charts {
         });
     return series.isEmpty()
         ? null
-        : new TimeChart(results.method().parameter().title(), "mg/L", series);
+        : new TimeChart(results.method().parameter().with(), "mg/L", series);
   }
 
   private static String site(FilterResult row) {
-    String site = row.note("site");
-    return site.isEmpty() ? "no site given" : site;
+    return row.note("site");
   }
 
   private static Optional<TimeChart.Point> point(FilterResult row) {

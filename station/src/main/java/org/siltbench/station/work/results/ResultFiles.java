@@ -114,10 +114,10 @@ public final class ResultFiles {
     step(2, "pictures");
     TimeChart time = Charts.concentration(results);
     if (time != null) {
-      picture("concentration", time.title(), ChartLayout.of(time, WIDTH, HEIGHT));
+      picture("concentration", time.title().english(), ChartLayout.of(time, WIDTH, HEIGHT));
     }
     if (control != null) {
-      picture("checks", control.title(), ChartLayout.of(control, WIDTH, HEIGHT));
+      picture("checks", control.title().english(), ChartLayout.of(control, WIDTH, HEIGHT));
     }
   }
 

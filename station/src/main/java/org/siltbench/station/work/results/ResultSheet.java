@@ -14,9 +14,11 @@ import org.siltbench.calc.flag.Flag;
 import org.siltbench.labels.chart.ControlChart;
 import org.siltbench.labels.report.TestReport;
 import org.siltbench.station.bench.Bench;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.life.BalanceState.Check;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.life.Role;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.calculate.ResultColumns;
 import org.siltbench.station.work.check.CheckChart;
@@ -58,6 +60,11 @@ public record ResultSheet(
    * @param weight how much it matters
    */
   public record Seen(String word, Weight weight) {
+    /** What it means, as a sentence. */
+    public Words means() {
+      return Elsewhere.words(Flag.of(word).reason());
+    }
+
     static Seen of(Flag flag) {
       return new Seen(flag.word(), Weight.valueOf(flag.level().name()));
     }

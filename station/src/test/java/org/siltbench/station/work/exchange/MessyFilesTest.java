@@ -352,7 +352,7 @@ class MessyFilesTest {
     Path file = Files.createTempFile(folder, "notes", ".csv");
     Files.write(file, messy.bytes());
     Preview preview = new FieldImport(folder).look(file, Answers.parse(messy.answers()));
-    List<String> doubts = preview.doubts().stream().map(Doubt::what).toList();
+    List<String> doubts = preview.doubts().stream().map(doubt -> doubt.what().english()).toList();
     assertEquals(messy.doubts().size(), doubts.size(), doubts::toString);
     for (String expected : messy.doubts()) {
       assertTrue(doubts.stream().anyMatch(d -> d.contains(expected)), doubts::toString);

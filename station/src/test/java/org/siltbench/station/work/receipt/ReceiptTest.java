@@ -78,7 +78,7 @@ class ReceiptTest {
     assertEquals(Role.FIELD_BLANK, lab.state(ids.get(2)).role());
     assertEquals("2026-05-14T07:15Z", record(0).text("collected"));
     assertTrue(
-        done.found().warnings().stream().anyMatch(w -> w.contains("residue only")),
+        done.found().warnings().stream().anyMatch(w -> w.what().english().contains("residue only")),
         done.found().warnings().toString());
     assertEquals(List.of(ids.get(1), ids.get(4)), done.found().missing());
   }
