@@ -28,7 +28,7 @@ final class SystemWords {
     Said said = Said.of(code, e instanceof FileSystemException at ? at.getFile() : "");
     return Optional.of(
         language ->
-            language.getLanguage().equals(Locale.ENGLISH.getLanguage())
+            language.equals(Locale.ENGLISH) || language.equals(Words.SCREEN_ENGLISH)
                 ? english
                 : said.in(language));
   }

@@ -66,6 +66,7 @@ public final class RobotWindow implements AutoCloseable {
   private final Assembly assembly;
   private final BenchStage window;
   private final Stage stage;
+  private final Sweep sweep;
   private long keys;
   private boolean scanning;
 
@@ -75,20 +76,25 @@ public final class RobotWindow implements AutoCloseable {
     return new RobotWindow(folder, locale, new BenchTime(1));
   }
 
+  /** In English; marked, so that what comes from no bundle is found, but for pictures to keep. */
   public static RobotWindow open(Path folder) {
-    return open(folder, Words.SCREEN_ENGLISH);
+    return open(folder, english());
+  }
+
+  private static Locale english() {
+    return Boolean.getBoolean("siltbench.docs.write") ? Words.SCREEN_ENGLISH : MarkedWords.LANGUAGE;
   }
 
   /** The same on a clock that runs faster. */
   public static RobotWindow open(Path folder, Timebase time) {
     toolkit();
-    return new RobotWindow(folder, Words.SCREEN_ENGLISH, time);
+    return new RobotWindow(folder, english(), time);
   }
 
   /** The same, with nobody signed on yet. */
   public static RobotWindow openWithNobody(Path folder, Timebase time) {
     toolkit();
-    RobotWindow window = new RobotWindow(folder, Words.SCREEN_ENGLISH, time);
+    RobotWindow window = new RobotWindow(folder, english(), time);
     on(
         () -> {
           window.desk().signOn().off();
@@ -138,6 +144,7 @@ public final class RobotWindow implements AutoCloseable {
                 Platform::runLater,
                 cue -> {},
                 locale));
+    sweep = new Sweep(assembly.desk(), lab);
     stage = on(Stage::new);
     window = on(() -> BenchStage.show(stage, assembly, this::keyTime, 1366, 768));
     on(
@@ -257,13 +264,16 @@ public final class RobotWindow implements AutoCloseable {
 
   /** The text of a label or button by its id; empty if it is not there. */
   public String text(String id) {
-    return find(id).map(n -> n instanceof Labeled labeled ? labeled.getText() : "").orElse("");
+    return find(id)
+        .map(n -> n instanceof Labeled labeled ? MarkedWords.plain(labeled.getText()) : "")
+        .orElse("");
   }
 
   /** Waits until a label or button says this. */
   public void awaitText(String id, String wanted) {
     try {
       await(id + " says " + wanted, () -> text(id).contains(wanted));
+      sweep();
     } catch (AssertionError e) {
       shot("failed-" + id);
       throw new AssertionError(
@@ -278,8 +288,18 @@ public final class RobotWindow implements AutoCloseable {
     }
   }
 
+  /** Looks over all texts for English that a window in another language would show. */
+  public void sweep() {
+    on(
+        () -> {
+          sweep.over(scene().getRoot());
+          return true;
+        });
+  }
+
   /** Takes a picture in one look. */
   public void shot(String name, Theme theme) {
+    sweep();
     WritableImage image =
         on(
             () -> {
@@ -329,7 +349,10 @@ public final class RobotWindow implements AutoCloseable {
   public void awaitNotice(String part) {
     await(
         "a notice: " + part,
-        () -> desk().notices().list().stream().anyMatch(n -> n.what().contains(part)));
+        () ->
+            desk().notices().list().stream()
+                .anyMatch(n -> MarkedWords.plain(n.what()).contains(part)));
+    sweep();
   }
 
   /** Makes the window as large as a screen. */
@@ -367,6 +390,7 @@ public final class RobotWindow implements AutoCloseable {
   public void close() {
     on(
         () -> {
+          sweep.over(scene().getRoot());
           stage.hide();
           assembly.close();
           return true;
@@ -376,5 +400,8 @@ public final class RobotWindow implements AutoCloseable {
     bench.shutdown();
     TestDesk.ended(runs, live, bench);
     lab.close();
+    if (!sweep.found().isEmpty()) {
+      throw new AssertionError("English in every language:\n" + String.join("\n", sweep.found()));
+    }
   }
 }

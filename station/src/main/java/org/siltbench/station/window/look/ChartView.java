@@ -1,6 +1,7 @@
 package org.siltbench.station.window.look;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -76,7 +77,17 @@ public final class ChartView extends Region {
     g.setTransform(scale, 0, 0, scale, pad, pad);
     double width = (canvas.getWidth() - 2 * pad) / scale;
     double height = (canvas.getHeight() - 2 * pad) / scale;
-    now.marks(width, height).forEach(mark -> draw(g, mark));
+    List<Mark> marks = now.marks(width, height);
+    marks.forEach(mark -> draw(g, mark));
+    setAccessibleHelp(words(marks));
+  }
+
+  /** All that is written in it, to be read to who cannot see it. */
+  private static String words(List<Mark> marks) {
+    return marks.stream()
+        .filter(Mark.Words.class::isInstance)
+        .map(mark -> ((Mark.Words) mark).text())
+        .collect(Collectors.joining("; "));
   }
 
   /** The width of an em, px; the ink's sheet makes it one wide. */

@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.bench.VerifyLab;
 import org.siltbench.station.window.BenchTime;
 import org.siltbench.station.window.LedgerFacts;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 
 /**
@@ -122,7 +123,7 @@ class FirstHourIT {
   }
 
   private static String said(Labeled labeled) {
-    return labeled.getText() == null ? "" : labeled.getText().replace("_", "");
+    return labeled.getText() == null ? "" : MarkedWords.plain(labeled.getText()).replace("_", "");
   }
 
   private static boolean shown(Node node) {

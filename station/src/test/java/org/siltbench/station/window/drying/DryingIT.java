@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.window.BenchTime;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
 
@@ -130,7 +131,7 @@ class DryingIT {
           "too early",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(notice -> notice.what().contains("min are left")));
+                  .anyMatch(notice -> MarkedWords.plain(notice.what()).contains("min are left")));
       window.shot("drying-too-early");
     }
   }

@@ -22,6 +22,7 @@ import org.siltbench.station.command.weigh.PtyFeed;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.window.BenchTime;
 import org.siltbench.station.window.LedgerFacts;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 
 /** A post-weighing in the window: a wedge scanner, a pseudo-terminal, no mouse. */
@@ -149,7 +150,9 @@ class PostWeighIT {
   private static void awaitNotice(RobotWindow window, String text) {
     RobotWindow.await(
         "a notice about " + text,
-        () -> window.desk().notices().list().stream().anyMatch(n -> n.what().contains(text)));
+        () ->
+            window.desk().notices().list().stream()
+                .anyMatch(n -> MarkedWords.plain(n.what()).contains(text)));
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.siltbench.station.command.weigh.PtyFeed;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Weighed;
 import org.siltbench.station.window.BenchTime;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
 
@@ -61,14 +62,14 @@ class AuditIT {
           "the difference",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(n -> n.what().contains("differs by")));
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("differs by")));
       window.shot("prepare-audit-differs");
       balance.show(EMPTY);
       RobotWindow.await(
           "the end",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(n -> n.what().contains("audit is over")));
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("audit is over")));
       assertEquals(1, audits(window, proposed).size());
       assertEquals(1, audits(window, other).size());
       assertFalse(

@@ -9,6 +9,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
 import org.siltbench.station.work.batch.Batches;
@@ -79,7 +80,7 @@ class PrepareIT {
           "the new batch",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(n -> n.what().contains("Alder Fork storm")));
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("Alder Fork storm")));
       assertEquals(2, Batches.all(window.lab().register()).size());
       window.shot("prepare-made");
       window.robot().push(KeyCode.ESCAPE);
@@ -101,7 +102,9 @@ class PrepareIT {
       window.robot().push(KeyCode.ALT, KeyCode.I);
       RobotWindow.await(
           "out",
-          () -> window.desk().notices().list().stream().anyMatch(n -> n.what().contains("out on")));
+          () ->
+              window.desk().notices().list().stream()
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("out on")));
       window.shot("prepare-trip");
       window.robot().push(KeyCode.ESCAPE);
       window.robot().push(KeyCode.ALT, KeyCode.A);

@@ -19,6 +19,7 @@ import org.siltbench.station.command.weigh.PtyFeed;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.window.BenchTime;
 import org.siltbench.station.window.LedgerFacts;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.work.batch.Batches;
 
@@ -117,7 +118,7 @@ class PreWeighIT {
           "the wrong bag is told",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(n -> n.what().contains("not of " + ids.get(0))));
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("not of " + ids.get(0))));
       window.shot("preweigh-wrong-bag");
       window.scan(ids.get(0));
       balance.show(EMPTY);

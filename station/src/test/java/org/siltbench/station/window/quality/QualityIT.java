@@ -11,6 +11,7 @@ import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.window.LedgerFacts;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.StormLab;
 import org.siltbench.station.window.TestDesk;
@@ -56,7 +57,10 @@ class QualityIT {
           "the report",
           () ->
               window.robot().lookup(".chip .label").queryAll().stream()
-                  .anyMatch(n -> n instanceof Labeled l && l.getText().startsWith("Report ")));
+                  .anyMatch(
+                      n ->
+                          n instanceof Labeled l
+                              && MarkedWords.plain(l.getText()).startsWith("Report ")));
       window.shot("quality-released");
       assertEquals(2, LedgerFacts.of(window.lab(), "hold").size());
     }

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Status;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
 
@@ -132,7 +133,7 @@ class ReceiptIT {
           "the lines",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(n -> n.what().contains("put into the box")));
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("put into the box")));
       window.robot().push(KeyCode.ESCAPE);
       type(window, "scan", ids.get(2));
       RobotWindow.await(
@@ -146,7 +147,8 @@ class ReceiptIT {
       RobotWindow.await(
           "taken in",
           () ->
-              window.desk().notices().list().stream().anyMatch(n -> n.what().contains("taken in")));
+              window.desk().notices().list().stream()
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("taken in")));
       assertEquals(Status.RECEIVED, Filters.require(window.lab().register(), ids.get(0)).status());
       window.shot("receipt-taken");
       window.robot().push(KeyCode.ALT, KeyCode.C);

@@ -8,6 +8,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.siltbench.station.window.MarkedWords;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
 
@@ -34,7 +35,10 @@ class WedgeIT {
           "the notice",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(n -> n.what().contains(ids.get(0)) && n.next().contains("Pre-weigh")));
+                  .anyMatch(
+                      n ->
+                          MarkedWords.plain(n.what()).contains(ids.get(0))
+                              && MarkedWords.plain(n.next()).contains("Pre-weigh")));
       assertEquals("RK ", RobotWindow.on(field::getText));
       window.shot("scan-known-bag");
 
@@ -43,7 +47,7 @@ class WedgeIT {
           "refused",
           () ->
               window.desk().notices().list().stream()
-                  .anyMatch(n -> n.what().contains("K3DF0712R")));
+                  .anyMatch(n -> MarkedWords.plain(n.what()).contains("K3DF0712R")));
       window.shot("scan-unknown-bag");
 
       window.robot().clickOn(field).write("AB");
