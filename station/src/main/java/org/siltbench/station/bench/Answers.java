@@ -10,54 +10,54 @@ import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.register.StateRow;
 import org.siltbench.station.register.Subject;
 
-/** Brings questions from any thread to the bench's own. */
+/** Brings questions from any thread to the register, one at a time. */
 final class Answers implements RegisterView {
 
-  private final BenchThread thread;
+  private final Turns turns;
   private final Keeper keeper;
 
-  Answers(BenchThread thread, Keeper keeper) {
-    this.thread = thread;
+  Answers(Turns turns, Keeper keeper) {
+    this.turns = turns;
     this.keeper = keeper;
   }
 
   @Override
   public List<Entry> history(Subject subject) {
-    return thread.call(() -> keeper.ask(register -> register.history(subject)));
+    return turns.call(() -> keeper.ask(register -> register.history(subject)));
   }
 
   @Override
   public Optional<Entry> entry(EntryRef ref) {
-    return thread.call(() -> keeper.ask(register -> register.entry(ref)));
+    return turns.call(() -> keeper.ask(register -> register.entry(ref)));
   }
 
   @Override
   public Optional<Entry> asWritten(EntryRef ref) {
-    return thread.call(() -> keeper.ask(register -> register.asWritten(ref)));
+    return turns.call(() -> keeper.ask(register -> register.asWritten(ref)));
   }
 
   @Override
   public List<Entry> amendmentsOf(EntryRef ref) {
-    return thread.call(() -> keeper.ask(register -> register.amendmentsOf(ref)));
+    return turns.call(() -> keeper.ask(register -> register.amendmentsOf(ref)));
   }
 
   @Override
   public Optional<StateRow> state(Subject subject) {
-    return thread.call(() -> keeper.ask(register -> register.state(subject)));
+    return turns.call(() -> keeper.ask(register -> register.state(subject)));
   }
 
   @Override
   public List<StateRow> list(String type, String parent, String status) {
-    return thread.call(() -> keeper.ask(register -> register.list(type, parent, status)));
+    return turns.call(() -> keeper.ask(register -> register.list(type, parent, status)));
   }
 
   @Override
   public Map<String, Integer> counts(String type, String status) {
-    return thread.call(() -> keeper.ask(register -> register.counts(type, status)));
+    return turns.call(() -> keeper.ask(register -> register.counts(type, status)));
   }
 
   @Override
   public void each(Consumer<Entry> visitor, String... kinds) {
-    thread.call(() -> keeper.visit(visitor, kinds));
+    turns.call(() -> keeper.visit(visitor, kinds));
   }
 }

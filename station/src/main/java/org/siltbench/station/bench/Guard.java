@@ -1,9 +1,10 @@
 package org.siltbench.station.bench;
 
 import java.io.IOException;
+import java.util.function.Consumer;
 import org.siltbench.station.ledger.LabLock;
 
-/** The lab's lock, taken once however deep the work asks for it. Lives on the bench's thread. */
+/** The lab's lock, taken once however deep the work asks for it. Used by one thread at a time. */
 final class Guard {
 
   /** Work on files. */
@@ -12,21 +13,36 @@ final class Guard {
   }
 
   private final LabLock lock;
+  private final Consumer<String> notes;
   private boolean held;
 
-  Guard(LabLock lock) {
+  Guard(LabLock lock, Consumer<String> notes) {
     this.lock = lock;
+    this.notes = notes;
   }
 
+  /** What was done stays done where the lock cannot be given back afterwards; that is told. */
   <T> T locked(Work<T> work) throws IOException {
     if (held) {
       return work.run();
     }
-    try (LabLock.Held taken = lock.hold()) {
-      held = true;
+    LabLock.Held taken = lock.hold();
+    held = true;
+    try {
       return work.run();
     } finally {
       held = false;
+      giveBack(taken);
+    }
+  }
+
+  private void giveBack(LabLock.Held taken) {
+    try {
+      taken.close();
+    } catch (IOException e) {
+      notes.accept(
+          "The lab's lock could not be given back (%s). What is recorded is safe. Other programs may have to wait for this lab until this one is closed."
+              .formatted(e.getMessage()));
     }
   }
 }

@@ -21,7 +21,7 @@ import org.siltbench.station.register.RegisterFailed;
 
 /**
  * Keeps the register in step with the ledgers, and makes it anew where it does not fit or fails.
- * Lives on the bench's thread.
+ * Used by one thread at a time.
  */
 final class Keeper implements AutoCloseable {
 
@@ -135,6 +135,9 @@ final class Keeper implements AutoCloseable {
 
   /** Reads what was appended to the ledgers, by whomever; called with the lock held. */
   void catchUp() throws IOException {
+    if (!ledgers.haveMore()) {
+      return; // what was written here is applied with the next question
+    }
     applyPending();
     try {
       readAll();

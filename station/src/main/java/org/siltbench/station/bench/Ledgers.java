@@ -63,6 +63,16 @@ final class Ledgers implements LineSource, AutoCloseable {
     return files.values();
   }
 
+  /** True if there is something in a file that was not read. */
+  boolean haveMore() throws IOException {
+    for (LedgerFile file : files.values()) {
+      if (file.hasMore()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Opens the files that stand in the folder and are not open yet. */
   void discover(Map<String, Position> known) throws IOException {
     for (String name : disk.names(folder)) {

@@ -34,12 +34,13 @@ final class LocalBench implements OpenLab {
   private final Path folder;
   private final String code;
   private final Setting setting;
-  private final BenchThread thread;
+  private final Turns turns = new Turns();
   private final LabLock lock;
   private final Guard guard;
   private final Ledgers ledgers;
   private final Keeper keeper;
   private final RegisterView answers;
+  private final Afterwards afterwards;
   private volatile String operator;
 
   LocalBench(Path folder, String code, Setting setting) throws IOException {
@@ -47,16 +48,15 @@ final class LocalBench implements OpenLab {
     this.code = code;
     this.setting = setting;
     this.operator = setting.operator();
-    this.lock = LabLock.of(folder);
-    this.guard = new Guard(lock);
-    this.thread = new BenchThread("bench " + code);
+    this.lock = LabLock.of(folder, setting.disk());
+    this.guard = new Guard(lock, setting.notes());
     this.ledgers =
         new Ledgers(folder.resolve("ledger"), code, setting.disk(), lock, setting.notes());
     try {
-      this.keeper = thread.call(this::opened);
-      this.answers = new Answers(thread, keeper);
+      this.keeper = turns.call(this::opened);
+      this.answers = new Answers(turns, keeper);
+      this.afterwards = new Afterwards("bench " + code, turns, keeper::applyPending);
     } catch (RuntimeException e) {
-      thread.close();
       ledgers.close();
       lock.close();
       throw e;
@@ -117,7 +117,7 @@ final class LocalBench implements OpenLab {
 
   @Override
   public List<Entry> act(Function<RegisterView, List<Draft>> rule) {
-    if (thread.isCurrent()) {
+    if (turns.isCurrent()) {
       throw new IllegalStateException("an act within an act");
     }
     return acted(() -> rule.apply(answers));
@@ -153,17 +153,18 @@ final class LocalBench implements OpenLab {
         .orElse(null);
   }
 
-  /** The caller has its answer once the act is forced; to give the lock back can wait so long. */
+  /** Done by the calling thread; the register follows when nobody wants anything. */
   private List<Entry> acted(Supplier<List<Draft>> rule) {
-    return thread.ask(
-        answer -> {
+    return turns.call(
+        () -> {
           try {
-            guard.locked(() -> answer.complete(lockedAct(rule)));
+            List<Entry> act = guard.locked(() -> lockedAct(rule));
+            afterwards.due();
+            return act;
           } catch (IOException e) {
             throw DiskTrouble.writing(true, e);
           }
-        },
-        keeper::applyPending);
+        });
   }
 
   /** What failed is taken back before another process can come and read it. */
@@ -199,7 +200,7 @@ final class LocalBench implements OpenLab {
 
   @Override
   public Map<String, Position> ledgers() {
-    return thread.call(
+    return turns.call(
         () -> {
           Map<String, Position> positions = new LinkedHashMap<>();
           for (LedgerFile file : ledgers.all()) {
@@ -211,12 +212,12 @@ final class LocalBench implements OpenLab {
 
   @Override
   public List<String> lines(String bench, long after, int atMost) {
-    return thread.call(() -> keeper.ask(register -> register.lines(bench, after, atMost)));
+    return turns.call(() -> keeper.ask(register -> register.lines(bench, after, atMost)));
   }
 
   @Override
   public int receive(String bench, List<String> lines) {
-    return thread.call(
+    return turns.call(
         () -> {
           try {
             return guard.locked(() -> new Reception(code, ledgers, keeper).take(bench, lines));
@@ -228,7 +229,7 @@ final class LocalBench implements OpenLab {
 
   @Override
   public long rebuild() {
-    return thread.call(
+    return turns.call(
         () -> {
           try {
             keeper.renew();
@@ -241,7 +242,7 @@ final class LocalBench implements OpenLab {
 
   @Override
   public void export(Appendable out) {
-    thread.call(
+    turns.call(
         () ->
             keeper.ask(
                 register -> {
@@ -254,7 +255,7 @@ final class LocalBench implements OpenLab {
   public void anchor(String kind, String where, String bench, long seq, String head) {
     String at = OffsetDateTime.now(setting.clock()).truncatedTo(ChronoUnit.MILLIS).toString();
     Anchor anchor = new Anchor(kind, where, bench, seq, head, at);
-    thread.call(
+    turns.call(
         () -> {
           try {
             return guard.locked(
@@ -318,22 +319,20 @@ final class LocalBench implements OpenLab {
 
   @Override
   public void close() {
-    if (thread.isCurrent()) {
+    if (turns.isCurrent()) {
       throw new IllegalStateException("a bench is not closed from within an act");
     }
-    if (thread.isClosed()) {
-      return;
+    if (turns.close(this::closeFiles)) {
+      afterwards.close();
     }
-    thread.call(
-        () -> {
-          try (lock;
-              ledgers) {
-            keeper.close();
-            return true;
-          } catch (IOException e) {
-            throw DiskTrouble.opening(folder, e);
-          }
-        });
-    thread.close();
+  }
+
+  private void closeFiles() {
+    try (lock;
+        ledgers) {
+      keeper.close();
+    } catch (IOException e) {
+      throw DiskTrouble.opening(folder, e);
+    }
   }
 }

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** The few things the ledger asks of a disk, so that a faulty disk can be put in its place. */
 public interface Disk {
@@ -27,7 +28,13 @@ public interface Disk {
   /** Bytes that may still be written in the folder. */
   long usableSpace(Path folder) throws IOException;
 
-  /** One open file. */
+  /** A lock of the system, held until it is given back. */
+  interface Lock {
+
+    void release() throws IOException;
+  }
+
+  /** One open file. None of this ends because the calling thread is interrupted. */
   interface File extends Closeable {
 
     long size() throws IOException;
@@ -42,6 +49,9 @@ public interface Disk {
     void force() throws IOException;
 
     void truncate(long size) throws IOException;
+
+    /** Tries to lock one byte against other processes; null if another one has it. */
+    @Nullable Lock tryLock(long at) throws IOException;
 
     @Override
     void close() throws IOException;

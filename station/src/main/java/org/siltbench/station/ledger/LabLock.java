@@ -1,17 +1,10 @@
 package org.siltbench.station.ledger;
 
-import static java.nio.file.StandardOpenOption.CREATE;
-import static java.nio.file.StandardOpenOption.READ;
-import static java.nio.file.StandardOpenOption.WRITE;
-
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.locks.ReentrantLock;
@@ -32,8 +25,8 @@ public final class LabLock implements AutoCloseable, Pen {
   private static final Map<Path, Shared> OPEN = new HashMap<>();
 
   private final Shared shared;
-  private @Nullable FileLock register;
-  private final ByteBuffer number = ByteBuffer.allocateDirect(Long.BYTES);
+  private Disk.@Nullable Lock register;
+  private final ByteBuffer number = ByteBuffer.allocate(Long.BYTES);
   private long turn;
   private boolean closed;
 
@@ -43,11 +36,16 @@ public final class LabLock implements AutoCloseable, Pen {
 
   /** Opens the lock of a lab folder that exists. */
   public static LabLock of(Path folder) throws IOException {
+    return of(folder, new RealDisk());
+  }
+
+  /** The same; the file is opened on this disk, unless this process has it open. */
+  public static LabLock of(Path folder, Disk disk) throws IOException {
     Path path = folder.toRealPath().resolve("lab.lock");
     synchronized (OPEN) {
       Shared shared = OPEN.get(path);
       if (shared == null) {
-        shared = new Shared(path);
+        shared = new Shared(path, disk.open(path));
         OPEN.put(path, shared);
       }
       shared.users++;
@@ -66,7 +64,7 @@ public final class LabLock implements AutoCloseable, Pen {
     if (turn == 0 || now != turn) {
       turn = Math.max(1, now + 1);
       number.clear().putLong(turn).flip();
-      if (shared.channel.write(number, TURN_AT) != Long.BYTES) {
+      if (shared.file.write(number, TURN_AT) != Long.BYTES) {
         throw new IOException("the lock file took only part of what was written");
       }
     }
@@ -80,7 +78,7 @@ public final class LabLock implements AutoCloseable, Pen {
 
   private long written() throws IOException {
     number.clear();
-    return shared.channel.read(number, TURN_AT) == Long.BYTES ? number.flip().getLong() : 0;
+    return shared.file.read(number, TURN_AT) == Long.BYTES ? number.flip().getLong() : 0;
   }
 
   /** Tries to become the owner of the register file until this is closed. */
@@ -89,7 +87,7 @@ public final class LabLock implements AutoCloseable, Pen {
       if (shared.registerTaken) {
         return false;
       }
-      register = shared.channel.tryLock(1, 1, false);
+      register = shared.file.tryLock(1);
       shared.registerTaken = register != null;
       return shared.registerTaken;
     }
@@ -109,7 +107,7 @@ public final class LabLock implements AutoCloseable, Pen {
       shared.users--;
       if (shared.users == 0) {
         OPEN.remove(shared.path);
-        shared.channel.close();
+        shared.file.close();
       }
     }
   }
@@ -122,23 +120,26 @@ public final class LabLock implements AutoCloseable, Pen {
 
   private static final class Shared {
     final Path path;
-    final FileChannel channel;
+    final Disk.File file;
     final ReentrantLock threads = new ReentrantLock(true);
     int users;
     boolean registerTaken;
+    Disk.@Nullable Lock stuck;
 
-    Shared(Path path) throws IOException {
+    Shared(Path path, Disk.File file) {
       this.path = path;
-      this.channel = FileChannel.open(path, Set.of(CREATE, READ, WRITE), OwnerOnly.file(path));
+      this.file = file;
     }
 
     Held take() throws IOException {
       threads.lock();
       try {
-        FileLock lock = waitForOthers();
+        unstick();
+        Disk.Lock lock = waitForOthers();
         return () -> {
+          stuck = lock;
           try {
-            lock.release();
+            unstick();
           } finally {
             threads.unlock();
           }
@@ -149,17 +150,35 @@ public final class LabLock implements AutoCloseable, Pen {
       }
     }
 
-    private FileLock waitForOthers() throws IOException {
-      long start = System.nanoTime();
-      FileLock lock = channel.tryLock(0, 1, false);
-      while (lock == null) {
-        if (System.nanoTime() - start > PATIENCE) {
-          throw new Problem.Outside(null, LedgerSays.LOCK_HELD);
-        }
-        LockSupport.parkNanos(200_000);
-        lock = channel.tryLock(0, 1, false);
+    /** A lock that could not be given back is given back before it is taken again. */
+    private void unstick() throws IOException {
+      Disk.Lock lock = stuck;
+      if (lock != null) {
+        lock.release();
+        stuck = null;
       }
-      return lock;
+    }
+
+    /** An interrupt ends neither the wait nor the rests in it; the caller finds it afterwards. */
+    private Disk.Lock waitForOthers() throws IOException {
+      long start = System.nanoTime();
+      boolean interrupted = false;
+      try {
+        Disk.Lock lock = file.tryLock(0);
+        while (lock == null) {
+          if (System.nanoTime() - start > PATIENCE) {
+            throw new Problem.Outside(null, LedgerSays.LOCK_HELD);
+          }
+          LockSupport.parkNanos(200_000);
+          interrupted |= Thread.interrupted();
+          lock = file.tryLock(0);
+        }
+        return lock;
+      } finally {
+        if (interrupted) {
+          Thread.currentThread().interrupt();
+        }
+      }
     }
   }
 }

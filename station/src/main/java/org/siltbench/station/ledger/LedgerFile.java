@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 
 /**
- * One ledger file, read on from a known position and appended to. All calls come from one thread
- * that is never interrupted; calls that change the file are made under the lab's lock.
+ * One ledger file, read on from a known position and appended to. Calls come from one thread at a
+ * time; calls that change the file are made under the lab's lock.
  */
 public final class LedgerFile implements Closeable {
 

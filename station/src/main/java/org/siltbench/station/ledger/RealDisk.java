@@ -1,18 +1,10 @@
 package org.siltbench.station.ledger;
 
-import static java.nio.file.StandardOpenOption.CREATE;
-import static java.nio.file.StandardOpenOption.READ;
-import static java.nio.file.StandardOpenOption.TRUNCATE_EXISTING;
-import static java.nio.file.StandardOpenOption.WRITE;
-
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** The file system of this computer. */
@@ -20,12 +12,12 @@ public final class RealDisk implements Disk {
 
   @Override
   public File open(Path path) throws IOException {
-    return new RealFile(FileChannel.open(path, Set.of(CREATE, READ, WRITE), OwnerOnly.file(path)));
+    return SteadyFile.open(path);
   }
 
   @Override
   public File read(Path path) throws IOException {
-    return new RealFile(FileChannel.open(path, READ));
+    return SteadyFile.read(path);
   }
 
   @Override
@@ -59,9 +51,7 @@ public final class RealDisk implements Disk {
   public void replace(Path path, byte[] content) throws IOException {
     Path fresh = path.resolveSibling(path.getFileName() + ".new");
     Files.deleteIfExists(fresh);
-    try (FileChannel channel =
-        FileChannel.open(fresh, Set.of(CREATE, WRITE, TRUNCATE_EXISTING), OwnerOnly.file(fresh))) {
-      RealFile file = new RealFile(channel);
+    try (File file = open(fresh)) {
       file.writeAll(content, 0);
       file.force();
     }
@@ -79,42 +69,7 @@ public final class RealDisk implements Disk {
   static void forceNames(Path path) throws IOException {
     Path parent = path.toAbsolutePath().getParent();
     if (parent != null && OwnerOnly.isPosix(parent)) {
-      try (FileChannel folder = FileChannel.open(parent, READ)) {
-        folder.force(true);
-      }
-    }
-  }
-
-  private record RealFile(FileChannel channel) implements File {
-
-    @Override
-    public long size() throws IOException {
-      return channel.size();
-    }
-
-    @Override
-    public int read(ByteBuffer into, long at) throws IOException {
-      return channel.read(into, at);
-    }
-
-    @Override
-    public int write(ByteBuffer from, long at) throws IOException {
-      return channel.write(from, at);
-    }
-
-    @Override
-    public void force() throws IOException {
-      channel.force(false);
-    }
-
-    @Override
-    public void truncate(long size) throws IOException {
-      channel.truncate(size);
-    }
-
-    @Override
-    public void close() throws IOException {
-      channel.close();
+      SteadyFile.forceFolder(parent);
     }
   }
 }

@@ -3,6 +3,7 @@ package org.siltbench.station.register;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.h2.store.fs.FilePath;
 import org.siltbench.station.ledger.OwnerOnly;
 
 /** How the database is opened: one process, no server, no console, no script from outside. */
@@ -22,7 +23,10 @@ final class H2 {
       throw new RegisterFailed("a folder name with a semicolon cannot hold the register", null);
     }
     forOwnerOnly(file.resolveSibling(file.getFileName() + ".mv.db"));
-    return "jdbc:h2:file:"
+    FilePath.register(new SteadyPath());
+    return "jdbc:h2:"
+        + SteadyPath.SCHEME
+        + ":"
         + file.toAbsolutePath()
         + ";DB_CLOSE_ON_EXIT=FALSE;TRACE_LEVEL_FILE=0;AUTO_SERVER=FALSE;CACHE_SIZE=32768";
   }

@@ -18,8 +18,8 @@ import org.siltbench.station.ledger.Line;
 import org.siltbench.station.ledger.Position;
 
 /**
- * The answer book. Used by one thread, which is never interrupted. Whatever goes wrong inside is a
- * {@link RegisterFailed}: then it is thrown away and made anew.
+ * The answer book. Used by one thread at a time; an interrupt does it no harm. Whatever goes wrong
+ * inside is a {@link RegisterFailed}: then it is thrown away and made anew.
  */
 public final class Register implements RegisterView, AutoCloseable {
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.station.ledger.Disk;
 import org.siltbench.station.ledger.RealDisk;
 
@@ -13,6 +14,7 @@ final class FailingDisk implements Disk {
   long space = Long.MAX_VALUE;
   int failingForces;
   int forces;
+  int failingReleases;
 
   @Override
   public File open(Path path) throws IOException {
@@ -49,10 +51,24 @@ final class FailingDisk implements Disk {
       }
 
       @Override
+      public @Nullable Lock tryLock(long at) throws IOException {
+        Lock lock = file.tryLock(at);
+        return lock == null ? null : () -> release(lock);
+      }
+
+      @Override
       public void close() throws IOException {
         file.close();
       }
     };
+  }
+
+  private void release(Lock lock) throws IOException {
+    if (failingReleases > 0) {
+      failingReleases--;
+      throw new IOException("No locks available");
+    }
+    lock.release();
   }
 
   @Override
