@@ -41,7 +41,7 @@ final class Guard {
       taken.close();
     } catch (IOException e) {
       notes.accept(
-          "The lab's lock could not be given back (%s). What is recorded is safe. Other programs may have to wait for this lab until this one is closed."
+          "The lab's lock could not be given back (%s). What is recorded is safe. It is tried again with the next act; until then other programs may have to wait for this lab, at the longest until this one is closed."
               .formatted(e.getMessage()));
     }
   }

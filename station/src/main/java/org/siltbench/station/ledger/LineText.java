@@ -1,7 +1,5 @@
 package org.siltbench.station.ledger;
 
-import static java.time.format.DateTimeFormatter.ISO_OFFSET_DATE_TIME;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -37,6 +35,10 @@ public final class LineText {
   /** Far from the end of the numbers, so that a clock can always move on. */
   private static final long LAST_MILLIS = 1L << 52;
 
+  /** To look one up takes longer than to hash a line. */
+  private static final ThreadLocal<MessageDigest> SHA_256 =
+      ThreadLocal.withInitial(LineText::digest);
+
   private static final byte[] SUM = ",\"sum\":\"".getBytes(StandardCharsets.US_ASCII);
   private static final int TAIL = SUM.length + 64 + 2;
   private static final Pattern BENCH = Pattern.compile("[0-9A-Z]{4}");
@@ -57,7 +59,7 @@ public final class LineText {
     text.append("{\"v\":").append(entry.v()).append(",\"bench\":");
     Json.write(entry.ref().bench(), text);
     text.append(",\"seq\":").append(entry.ref().seq()).append(",\"at\":\"");
-    ISO_OFFSET_DATE_TIME.formatTo(entry.at(), text);
+    WallTime.write(entry.at(), text);
     text.append("\",\"hlc\":[").append(entry.hlc().millis()).append(',');
     text.append(entry.hlc().counter()).append("],\"by\":");
     Json.write(entry.by(), text);
@@ -250,10 +252,14 @@ public final class LineText {
   }
 
   private static String sha256(byte[] bytes, int from, int length) {
+    MessageDigest digest = SHA_256.get();
+    digest.update(bytes, from, length);
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  private static MessageDigest digest() {
     try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      digest.update(bytes, from, length);
-      return HexFormat.of().formatHex(digest.digest());
+      return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);
     }

@@ -265,12 +265,20 @@ public final class Register implements RegisterView, AutoCloseable {
     }
   }
 
+  /** The database waits for threads of its own, and would forget an interrupt that comes before. */
   @Override
   public void close() {
-    asked(
-        () -> {
-          sql.close();
-          return true;
-        });
+    boolean interrupted = Thread.interrupted();
+    try {
+      asked(
+          () -> {
+            sql.close();
+            return true;
+          });
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
+    }
   }
 }

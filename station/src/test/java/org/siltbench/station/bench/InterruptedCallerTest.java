@@ -28,15 +28,15 @@ class InterruptedCallerTest {
 
   @Test
   void anInterruptedCallerHasItsEntryRecordedAndItsInterruptKept() throws Exception {
-    interrupted(800, new RealDisk());
-    assertEquals(800, announced.size());
+    interrupted(400, new RealDisk());
+    assertEquals(400, announced.size());
     assertEquals(List.of(), labs.notes, "neither the register nor the lock was harmed");
   }
 
   @Test
   void onAFailingDiskAnInterruptedCallersEntryIsAnnouncedOrNotWritten() throws Exception {
-    interrupted(800, new FailingDisk());
-    assertTrue(failed > 50, "failed acts: " + failed);
+    interrupted(400, new FailingDisk());
+    assertTrue(failed > 25, "failed acts: " + failed);
   }
 
   @Test
@@ -60,7 +60,9 @@ class InterruptedCallerTest {
       int[] counts = interrupter.sentAndFound();
       assertEquals(counts[0], counts[1], "interrupts sent, and found after the act");
       assertTrue(counts[0] > acts / 10, "interrupts: " + counts[0]);
+      Thread.currentThread().interrupt();
     }
+    assertTrue(Thread.interrupted(), "found after the lab was closed");
     assertEquals(announced, recorded());
   }
 

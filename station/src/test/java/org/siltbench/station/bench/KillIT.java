@@ -72,19 +72,7 @@ class KillIT {
   }
 
   private Process start() throws IOException {
-    Process writer =
-        new ProcessBuilder(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1",
-                "-Xshare:auto",
-                "-Xmx128m",
-                "-cp",
-                System.getProperty("java.class.path"),
-                Writer.class.getName(),
-                folder.resolve("lab").toString())
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
+    Process writer = Writer.start(folder.resolve("lab"));
     started.add(writer);
     return writer;
   }

@@ -70,6 +70,27 @@ class TroubleTest {
   }
 
   @Test
+  void aLockThatCannotBeGivenBackIsToldAtOnceAndTakesNoEntryBack() {
+    FailingDisk disk = new FailingDisk();
+    try (OpenLab lab = create(disk, Clock.systemUTC())) {
+      disk.failingReleases = 1;
+      assertEquals(2, lab.act(view -> List.of(weighing("F", "1"))).get(0).ref().seq());
+      assertEquals(1, labs.notes.size(), "told before the act returns");
+      assertTrue(labs.notes.get(0).contains("lock could not be given back"), labs.notes.get(0));
+      assertEquals(3, lab.act(view -> List.of(weighing("F", "2"))).get(0).ref().seq());
+      assertEquals(1, labs.notes.size(), "given back with the next act");
+      disk.failingReleases = 2;
+      lab.act(view -> List.of(weighing("F", "3")));
+      Problem failed =
+          assertThrows(Problem.Outside.class, () -> lab.act(view -> List.of(weighing("F", "4"))));
+      assertTrue(failed.safe().contains("was not recorded"), failed.safe());
+      lab.act(view -> List.of(weighing("F", "4")));
+      assertEquals(4, lab.register().history(new Subject("filter", "F")).size());
+    }
+    assertEquals(5, VerifyLab.of(folder.resolve("lab"), List.of()).own().entries());
+  }
+
+  @Test
   void theOrderIsKeptWhereTheClockJumpsBackAndTheZoneChanges() {
     Instant[] now = {Instant.parse("2026-10-25T00:59:00Z")};
     ZoneId[] zone = {ZoneId.of("Europe/Berlin")};

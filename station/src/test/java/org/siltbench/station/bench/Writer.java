@@ -1,5 +1,6 @@
 package org.siltbench.station.bench;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -12,6 +13,22 @@ import java.util.Random;
 public final class Writer {
 
   private Writer() {}
+
+  /** Starts one. */
+  static Process start(Path lab) throws IOException {
+    return new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:+UseSerialGC",
+            "-XX:TieredStopAtLevel=1",
+            "-Xshare:auto",
+            "-Xmx128m",
+            "-cp",
+            System.getProperty("java.class.path"),
+            Writer.class.getName(),
+            lab.toString())
+        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .start();
+  }
 
   public static void main(String[] args) {
     long pid = ProcessHandle.current().pid();

@@ -1,6 +1,7 @@
 package org.siltbench.demo.bench.ledger;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -64,6 +65,8 @@ public final class CommitMeasure {
     result.put(
         "ratio_of_medians", Bits.rounded(Bits.quantile(acts, 0.5) / Bits.quantile(bares, 0.5)));
     result.put("goal", "1.2");
+    result.put(
+        "load", Bits.rounded(ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage()));
     return result;
   }
 }
