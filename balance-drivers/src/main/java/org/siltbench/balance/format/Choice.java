@@ -7,14 +7,19 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Some texts with a value each; the longest that fits wins. */
 final class Choice<T> {
 
   private static final int SHIFT = 60;
+  private static final int SLOTS = 1 << (Long.SIZE - SHIFT);
   private static final int MOST_FACTORS = 1000;
   private static final long FIRST_FACTOR = 0x9E3779B97F4A7C15L;
   private static final long STEP = 0x2545F4914F6CDD1EL;
+
+  /** One text of many that have the same width. */
+  private record Slot<T>(long word, int place, @Nullable T value) {}
 
   private final byte[][] texts;
   private final long[] words;
@@ -24,8 +29,7 @@ final class Choice<T> {
   private final long factor;
   private final int width;
   private final long widthMask;
-  private final int[] slots = new int[1 << (Long.SIZE - SHIFT)];
-  private final long[] slotWords = new long[slots.length];
+  private final Slot<T>[] slots;
 
   private Choice(byte[][] texts, List<T> values) {
     this.texts = texts;
@@ -40,11 +44,17 @@ final class Choice<T> {
     factor = factor();
     width = commonWidth();
     widthMask = Words.mask(width);
-    Arrays.fill(slots, -1);
+    slots = slots();
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"}) // an array of what has a type of its own
+  private Slot<T>[] slots() {
+    Slot<T>[] all = new Slot[SLOTS];
+    Arrays.fill(all, new Slot<T>(0, -1, null));
     for (int i = 0; width > 0 && i < words.length; i++) {
-      slots[slot(words[i])] = i;
-      slotWords[slot(words[i])] = words[i];
+      all[slot(words[i])] = new Slot<>(words[i], i, values.get(i));
     }
+    return all;
   }
 
   static <S, T> Choice<T> of(List<S> items, Function<S, String> text, Function<S, T> value) {
@@ -74,7 +84,7 @@ final class Choice<T> {
   int longest(byte[] bytes, int at, int to) {
     long word = Words.at(bytes, at);
     if (width > 0) {
-      return width <= to - at ? begins(word) : -1;
+      return width <= to - at ? place(word) : -1;
     }
     for (int i = 0; i < masks.length; i++) {
       if ((word & masks[i]) == words[i] && fits(i, bytes, at, to)) {
@@ -84,11 +94,17 @@ final class Choice<T> {
     return -1;
   }
 
-  /** Which of the texts, all of one width, the word begins with; -1 if with none. */
-  int begins(long word) {
+  /** The value of the text, of all that have one width, that the word begins with. */
+  @Nullable T begins(long word) {
     long text = word & widthMask;
-    int slot = slot(text);
-    return text == slotWords[slot] ? slots[slot] : -1;
+    Slot<T> slot = slots[slot(text)];
+    return text == slot.word ? slot.value : null;
+  }
+
+  private int place(long word) {
+    long text = word & widthMask;
+    Slot<T> slot = slots[slot(text)];
+    return text == slot.word ? slot.place : -1;
   }
 
   boolean hasOneWidth() {

@@ -68,14 +68,15 @@ final class Columns {
       Arrays.fill(same, found.begins[part] - from, found.begins[part + 1] - from, false);
     }
     return new Layout(
-        new SameBytes(bytes, from, same),
+        bytes,
+        from,
+        same,
         new OpenFields(fields, walk, parts, found, from),
         place,
-        signs(place),
+        fronts(place, found.decimals),
         found,
         scale(found),
-        fields.scales.unit(found.unit).symbol(),
-        to - from);
+        fields.scales.unit(found.unit).symbol());
   }
 
   /** Few digits, worth a nanogram or more, of a mass in range, with no comma to wonder about. */
@@ -89,7 +90,8 @@ final class Columns {
             .anyMatch(i -> fields.steps[i] == Step.CHECK && found.begins[i] == found.numberEnd);
     return found.inRange
         && scale(found) > 0
-        && found.decimals <= Long.BYTES
+        && scale(found) <= Long.MAX_VALUE / Layout.MOST
+        && found.decimals <= Layout.MOST_DECIMALS
         && !comma
         && !meetsCheck;
   }
@@ -114,16 +116,20 @@ final class Columns {
     };
   }
 
-  /** Asks the walk which places a sign may have before one to eight digits. */
-  private int[] signs(FrontPlace place) {
-    int[] signs = new int[Long.BYTES + 1];
-    for (int digits = 1; digits <= place.width(); digits++) {
-      for (int at = Long.BYTES - place.width(); at <= Long.BYTES; at++) {
-        boolean fits = at < Long.BYTES - digits || at == Long.BYTES;
-        signs[digits] |= fits && reachesNumber(place.drawn(digits, at), digits) ? 1 << at : 0;
+  /** Asks the walk which places a sign may have before one to seven digits. */
+  private long fronts(FrontPlace place, int decimals) {
+    long fronts = 0;
+    for (int digits = 1; digits <= Math.min(place.width(), Long.BYTES - decimals); digits++) {
+      fronts |= front(place.drawn(digits), digits, Layout.NO_SIGN);
+      for (int at = Long.BYTES - place.width(); at < Long.BYTES - digits; at++) {
+        fronts |= front(place.drawn(digits, at), digits, at);
       }
     }
-    return signs;
+    return fronts;
+  }
+
+  private long front(byte[] drawn, int digits, int sign) {
+    return reachesNumber(drawn, digits) ? Layout.front(digits, sign) : 0;
   }
 
   private boolean reachesNumber(byte[] text, int digits) {

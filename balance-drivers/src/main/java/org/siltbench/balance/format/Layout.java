@@ -1,6 +1,7 @@
 package org.siltbench.balance.format;
 
 import java.time.Instant;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.LineSpan;
 import org.siltbench.balance.Reading;
@@ -10,127 +11,145 @@ import org.siltbench.balance.Reading;
  * whether it is laid out the same: then all of it is read at once, without a search, and as the
  * walk would have read it. {@link Columns} draws it up and sees to that.
  *
- * <p>The decimal mark, or else the last digit, has one place. To the left of it, in eight bytes at
- * most, are blanks, a sign and digits in any number that the format allows.
+ * <p>The decimal mark, or else the end of the last digit, has one place. To the left of it, in
+ * seven bytes at most, are blanks, a sign and digits in any number that the format allows; the
+ * number has eight digits at most.
  */
 final class Layout {
+
+  /** The most decimals: with their mark they are a word. */
+  static final int MOST_DECIMALS = Long.BYTES - 1;
+
+  /** The most that eight digits write. */
+  static final long MOST = 99_999_999;
 
   private static final long PLUS = '+' ^ ' ';
   private static final long MINUS = '-' ^ ' ';
 
+  /** The place of a sign that is not there: behind the last byte. */
+  static final int NO_SIGN = Long.BYTES;
+
+  /** No sign, where there must be one. */
+  private static final long MISSING = -1;
+
+  private static final int TO_BYTES = 3;
+
   private final int length;
-  private final SameBytes same;
+  private final @Nullable SameBytes same;
   private final OpenFields open;
   private final String unit;
   private final int front;
   private final int shift;
   private final long filling;
+  private final long fronts;
   private final int point;
-  private final int[] signs;
-  private final int farSign;
-  private final boolean negative;
-  private final int behind;
-  private final long decimalMask;
+  private final long behind;
+  private final long behindMask;
   private final int decimalShift;
-  private final long power;
+  private final long decimalMask;
+  private final int wholeShift;
+  private final int farSign;
+  private final boolean signInFront;
+  private final boolean negative;
   private final long scale;
-  private final long most;
   private final int span;
 
   /**
    * Draws it up from a line that was walked.
    *
-   * @param same the bytes that are the same in every such line
+   * @param line holds that line from {@code from} on
+   * @param same marks the bytes that are the same in every such line; written over
    * @param open the fields that may say something else in each, other than the value
    * @param place where the digits before the decimal mark stand, and what is before them
-   * @param signs by the number of digits, the places that a sign may have; bit 8 for no sign
+   * @param fronts the bits that {@link #front(int, int)} has for what may stand there
    * @param number what was found in that line
+   * @param scale what its last digit is worth, ng
    * @param unit the symbol of its unit
    */
   Layout(
-      SameBytes same,
+      byte[] line,
+      int from,
+      boolean[] same,
       OpenFields open,
       FrontPlace place,
-      int[] signs,
+      long fronts,
       Match number,
       long scale,
-      String unit,
-      int length) {
-    this.same = same;
+      String unit) {
     this.open = open;
     this.unit = unit;
-    this.length = length;
-    this.signs = signs;
+    this.fronts = fronts;
     this.scale = scale;
+    length = same.length;
     front = place.from();
     point = place.to();
     shift = Long.SIZE - place.width() * Byte.SIZE;
     filling = Words.SPACES & Words.mask(Long.BYTES - place.width());
     farSign = place.farSign();
     negative = number.negative && !place.hasSign();
-    decimalMask = Words.mask(number.decimals);
-    decimalShift = (Long.SIZE - number.decimals * Byte.SIZE) % Long.SIZE;
-    power = Scales.power(number.decimals);
-    most = Long.MAX_VALUE / scale;
-    behind = number.decimals == 0 ? point : point + 1;
-    span = LineSpan.of(length, point, behind + number.decimals, false);
+    signInFront = farSign < 0 && !negative;
+    wholeShift = number.decimals * Byte.SIZE;
+    decimalShift = (MOST_DECIMALS - number.decimals) * Byte.SIZE;
+    decimalMask = ~Words.mask(Long.BYTES - number.decimals);
+    behindMask = SameBytes.mask(same, point);
+    behind = Words.at(line, from + point) & behindMask;
+    Arrays.fill(same, point, Math.min(point + Long.BYTES, length), false);
+    this.same = SameBytes.of(line, from, same);
+    span = LineSpan.of(length, point, number.numberEnd - from, false);
+  }
+
+  /**
+   * The bit of a front with so many digits, one to seven.
+   *
+   * @param sign the place of its sign in the word, or {@link #NO_SIGN}; no sign has the first place
+   */
+  static long front(int digits, int sign) {
+    return 1L << (digits * Byte.SIZE + sign);
   }
 
   /** The reading of a line that is laid out so; else null, and the line must be walked. */
   @Nullable Reading read(byte[] bytes, int from, int to, long nanos, Instant at) {
-    if (to - from != length || to + Long.BYTES > bytes.length || !same.in(bytes, from)) {
+    if (to - from != length || to + Long.BYTES > bytes.length) {
       return null;
     }
-    int rank = open.meaning(bytes, from, to);
-    if (rank > Meaning.LAST_WITH_MASS) {
+    long tail = Words.inside(bytes, from + point);
+    if (((tail ^ behind) & behindMask) != 0 || !(same == null || same.in(bytes, from))) {
       return null;
     }
-    long before = (Words.inside(bytes, from + front) << shift) | filling;
-    int digits = Words.lastDigits(before);
-    long others = (-1L >>> 1) >>> (digits * Byte.SIZE - 1);
-    long rest = (before ^ Words.SPACES) & others;
-    int place = Long.numberOfTrailingZeros(rest) >>> 3;
-    long sign = rest >>> (place * Byte.SIZE);
-    long decimals = Words.values(Words.inside(bytes, from + behind)) & decimalMask;
-    long value = Words.number(Words.values(before) & ~others) * power;
-    value += Words.number(decimals << decimalShift);
-    boolean fits =
-        ((signs[digits] >>> place) & 1) != 0 && Words.areDigits(decimals) && value <= most;
-    boolean minus = negative || sign == MINUS;
-    if (!fits || !(minus || sign == 0 || sign == PLUS)) {
-      return null;
-    }
-    return farSign < 0
-        ? reading(minus, value, digits, rank, bytes, from, nanos, at)
-        : farSigned(value, digits, rank, bytes, from, nanos, at);
-  }
-
-  private @Nullable Reading farSigned(
-      long value, int digits, int rank, byte[] bytes, int from, long nanos, Instant at) {
-    byte sign = bytes[from + farSign];
-    return sign == '-' || sign == '+'
-        ? reading(sign == '-', value, digits, rank, bytes, from, nanos, at)
+    Reading.Mark mark = open.mark(bytes, from, to);
+    long decimals = Words.values(tail << decimalShift) & decimalMask;
+    return mark != null && Words.areDigits(decimals)
+        ? reading(mark, decimals, bytes, from, nanos, at)
         : null;
   }
 
-  private Reading reading(
-      boolean minus,
-      long value,
-      int digits,
-      int rank,
-      byte[] bytes,
-      int from,
-      long nanos,
-      Instant at) {
-    long mass = minus ? -(value * scale) : value * scale;
-    return Reading.ofLine(
-        mass,
-        unit,
-        Meaning.markOf(rank),
-        bytes,
-        from,
-        LineSpan.with(span, digits, minus),
-        nanos,
-        at);
+  private @Nullable Reading reading(
+      Reading.Mark mark, long decimals, byte[] bytes, int from, long nanos, Instant at) {
+    long before = (Words.inside(bytes, from + front) << shift) | filling;
+    int digits = Words.bitsOfLastDigits(before);
+    long others = -1L >>> digits;
+    long rest = (before ^ Words.SPACES) & others;
+    int place = Long.numberOfTrailingZeros(rest) >>> TO_BYTES;
+    if (((fronts >>> (digits + place)) & 1) == 0) {
+      return null;
+    }
+    long sign = signInFront ? rest >>> (place << TO_BYTES) : otherSign(bytes, from);
+    if (sign != PLUS && sign != 0 && sign != MINUS) {
+      return null;
+    }
+    boolean minus = sign == MINUS;
+    long whole = (Words.values(before) & ~others) >>> wholeShift;
+    long mass = Words.number(whole | decimals) * scale;
+    int places = LineSpan.with(span, digits >>> TO_BYTES, minus);
+    return Reading.ofLine(minus ? -mass : mass, unit, mark, bytes, from, places, nanos, at);
+  }
+
+  /** The sign behind the number, which is always the same; or one far to the left of it. */
+  private long otherSign(byte[] bytes, int from) {
+    if (negative) {
+      return MINUS;
+    }
+    byte far = bytes[from + farSign];
+    return far == ' ' ? MISSING : far ^ ' ';
   }
 }

@@ -82,7 +82,8 @@ public final class LineParser {
 
   private @Nullable Reading matched(byte[] bytes, int from, int to, long nanos, Instant at) {
     Meaning meaning = Meaning.ofRank(found.meaning);
-    if (!meaning.hasMass()) {
+    Reading.Mark mark = meaning.mark();
+    if (mark == null) {
       return meaning == Meaning.IGNORE ? null : noMass(kind(meaning), bytes, from, to, nanos, at);
     }
     MassUnit unit = fields.scales.unit(found.unit);
@@ -97,8 +98,7 @@ public final class LineParser {
     layouts.learn(bytes, from, to, found);
     int span =
         LineSpan.of(to - from, found.numberStart - from, found.numberEnd - from, found.negative);
-    return Reading.ofLine(
-        found.nanograms, unit.symbol(), meaning.mark(), bytes, from, span, nanos, at);
+    return Reading.ofLine(found.nanograms, unit.symbol(), mark, bytes, from, span, nanos, at);
   }
 
   private boolean expected(MassUnit unit) {

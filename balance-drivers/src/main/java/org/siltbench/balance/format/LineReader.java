@@ -27,7 +27,9 @@ public final class LineReader {
   }
 
   private static final int LONGEST_END = 8;
-  private static final int BLOCK = 8192;
+
+  /** Four whole pieces, and before them what is left of a line in the block before. */
+  private static final int BLOCK = 4 * MAX_CHUNK + MAX_LINE + LONGEST_END;
 
   private enum State {
     UNSYNCED,
@@ -38,11 +40,13 @@ public final class LineReader {
   private final int endLength;
   private final long endWord;
   private final long endMask;
-  private final EndPlaces places;
+  private final long last;
+  private final long otherLast;
   private byte[] buffer = block();
   private final boolean startsOnLine;
   private State state;
   private int from;
+  private int looked;
   private int filled;
   private int start;
   private int end;
@@ -56,7 +60,8 @@ public final class LineReader {
   public LineReader(Terminator ends, boolean startsOnLine) {
     byte[] terminator = ends.bytes();
     this.endLength = terminator.length;
-    this.places = new EndPlaces(terminator, BLOCK);
+    this.last = Words.eightTimes(endLength == 0 ? (byte) '\r' : terminator[endLength - 1]);
+    this.otherLast = endLength == 0 ? Words.eightTimes((byte) '\n') : last;
     this.endWord = Words.of(terminator);
     this.endMask = Words.mask(terminator.length);
     this.startsOnLine = startsOnLine;
@@ -66,7 +71,7 @@ public final class LineReader {
   /** Forgets what is held: the stream begins anew. */
   public void reset() {
     from = filled;
-    places.forget();
+    looked = filled;
     state = startsOnLine ? State.READING : State.UNSYNCED;
   }
 
@@ -78,7 +83,6 @@ public final class LineReader {
     makeRoom(count);
     System.arraycopy(chunk, 0, buffer, filled, count);
     filled += count;
-    places.look(buffer, filled - count, filled);
   }
 
   /**
@@ -92,7 +96,7 @@ public final class LineReader {
       byte[] block = block();
       System.arraycopy(buffer, from, block, 0, filled - from);
       buffer = block;
-      places.move(from);
+      looked -= from;
       filled -= from;
       from = 0;
     }
@@ -105,7 +109,8 @@ public final class LineReader {
 
   /** The next line, if it is whole. */
   public Found next() {
-    for (int at = places.next(); at != EndPlaces.NONE; at = places.next()) {
+    for (int at = lastOfEnd(); at < filled; at = lastOfEnd()) {
+      looked = at + 1;
       int ends = endLength(at);
       if (ends > 0) {
         start = from;
@@ -117,7 +122,28 @@ public final class LineReader {
         }
       }
     }
+    looked = filled;
     return noEnd();
+  }
+
+  /**
+   * Where the next byte stands that may be the last of a line end; behind what is filled if there
+   * is none. Eight bytes at a time: there are as many behind the last.
+   */
+  private int lastOfEnd() {
+    for (int at = looked; at < filled; at += Long.BYTES) {
+      long hits = hits(at);
+      if (hits != 0) {
+        return at + (Long.numberOfTrailingZeros(hits) >>> 3);
+      }
+    }
+    return filled;
+  }
+
+  private long hits(int at) {
+    long word = Words.inside(buffer, at);
+    long hits = Words.some(word, last);
+    return last == otherLast ? hits : hits | Words.some(word, otherLast);
   }
 
   private boolean isPlainLine() {

@@ -2,6 +2,7 @@ package org.siltbench.balance.format;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.Reading.Mark;
 
 /**
@@ -12,24 +13,18 @@ public enum Meaning {
   NOTHING("nothing", 0, Mark.NONE),
   STABLE("stable", 1, Mark.STABLE),
   MOVING("moving", 2, Mark.MOVING),
-  UNDER("under", 3, Mark.NONE),
-  OVER("over", 4, Mark.NONE),
-  FAULT("fault", 5, Mark.NONE),
-  IGNORE("ignore", 6, Mark.NONE);
+  UNDER("under", 3, null),
+  OVER("over", 4, null),
+  FAULT("fault", 5, null),
+  IGNORE("ignore", 6, null);
 
   private static final Meaning[] BY_RANK = {NOTHING, STABLE, MOVING, UNDER, OVER, FAULT, IGNORE};
 
-  private static final Mark[] MARKS =
-      Arrays.stream(BY_RANK).map(Meaning::mark).toArray(Mark[]::new);
-
-  /** The highest rank of a line that carries a mass. */
-  static final int LAST_WITH_MASS = MOVING.rank;
-
   private final String word;
   private final int rank;
-  private final Mark mark;
+  private final @Nullable Mark mark;
 
-  Meaning(String word, int rank, Mark mark) {
+  Meaning(String word, int rank, @Nullable Mark mark) {
     this.word = word;
     this.rank = rank;
     this.mark = mark;
@@ -48,19 +43,9 @@ public enum Meaning {
     return BY_RANK[rank];
   }
 
-  /** What the meaning of a rank says of a mass. */
-  static Mark markOf(int rank) {
-    return MARKS[rank];
-  }
-
-  /** What it says of a mass. */
-  Mark mark() {
+  /** What it says of a mass; null if a line that says so carries none. */
+  @Nullable Mark mark() {
     return mark;
-  }
-
-  /** False if a line that says so carries no mass. */
-  boolean hasMass() {
-    return rank <= LAST_WITH_MASS;
   }
 
   static Optional<Meaning> ofWord(String word) {

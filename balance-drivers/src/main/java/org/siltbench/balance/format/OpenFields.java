@@ -1,17 +1,16 @@
 package org.siltbench.balance.format;
 
+import org.jspecify.annotations.Nullable;
+import org.siltbench.balance.Reading.Mark;
+
 /**
  * The fields of a layout that may say something else in each line, other than the value: marks,
  * check digits, and units if there are several. Each must end where it did.
  */
 final class OpenFields {
 
-  /** What no line means: a field is not where it was, and the line must be walked. */
-  static final int MOVED = Integer.MAX_VALUE;
-
   private final Walk walk;
   private final Choice<Meaning> marks;
-  private final int[] ranks;
   private final int mark;
   private final int[] parts;
   private final int[] begins;
@@ -23,7 +22,6 @@ final class OpenFields {
     this.walk = walk;
     this.parts = parts;
     marks = fields.marks;
-    ranks = fields.markMeanings;
     found = new Match(fields.steps.length);
     unit = line.unit;
     begins = new int[parts.length];
@@ -36,23 +34,23 @@ final class OpenFields {
     mark = onlyMark && marks.hasOneWidth() ? begins[0] : -1;
   }
 
-  /** What they say of the line, as the rank of a {@link Meaning}, or {@link #MOVED}. */
-  int meaning(byte[] bytes, int from, int to) {
+  /** What they say of the mass; null if there is none, or a field is not where it was. */
+  @Nullable Mark mark(byte[] bytes, int from, int to) {
     if (mark >= 0) {
-      int place = marks.begins(Words.inside(bytes, from + mark));
-      return place >= 0 ? ranks[place] : MOVED;
+      Meaning meaning = marks.begins(Words.inside(bytes, from + mark));
+      return meaning == null ? null : meaning.mark();
     }
-    return parts.length == 0 ? 0 : all(bytes, from, to);
+    return parts.length == 0 ? Mark.NONE : all(bytes, from, to);
   }
 
-  private int all(byte[] bytes, int from, int to) {
+  private @Nullable Mark all(byte[] bytes, int from, int to) {
     found.begin(unit);
     for (int i = 0; i < parts.length; i++) {
       int end = walk.step(parts[i], bytes, from, from + begins[i], to, found);
       if (end != from + ends[i] || found.unit != unit) {
-        return MOVED;
+        return null;
       }
     }
-    return found.meaning;
+    return Meaning.ofRank(found.meaning).mark();
   }
 }

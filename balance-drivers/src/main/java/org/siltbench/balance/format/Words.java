@@ -19,7 +19,13 @@ final class Words {
   private static final long TO_TOP = 0x7676767676767676L;
   private static final long TOPS = 0x8080808080808080L;
   private static final long ONES = 0x0101010101010101L;
-  private static final long PAIRS = 0x000000FF000000FFL;
+  private static final long PAIRS = 0x00FF00FF00FF00FFL;
+  private static final long FOURS = 0x0000FFFF0000FFFFL;
+
+  // So many times a place goes to the place behind it, where it meets that place taken once.
+  private static final long TEN_AND_ONE = (10L << 8) + 1;
+  private static final long HUNDRED_AND_ONE = (100L << 16) + 1;
+  private static final long TEN_THOUSAND_AND_ONE = (10_000L << 32) + 1;
 
   private Words() {}
 
@@ -63,10 +69,13 @@ final class Words {
     return Long.numberOfTrailingZeros(((value + TO_TOP) | value) & TOPS) >>> 3;
   }
 
-  /** How many digits end the word. */
-  static int lastDigits(long word) {
+  /**
+   * How many bits the digits take that end the word, eight each; of a word with a byte that is no
+   * ASCII before them, perhaps eight less.
+   */
+  static int bitsOfLastDigits(long word) {
     long value = values(word);
-    return Long.numberOfLeadingZeros((((value & ~TOPS) + TO_TOP) | value) & TOPS) >>> 3;
+    return Long.numberOfLeadingZeros(((value + TO_TOP) | value) & TOPS);
   }
 
   /** The digits of the word as the numbers they stand for. */
@@ -86,10 +95,9 @@ final class Words {
 
   /** The number of eight digits, the first one in the lowest byte. */
   static long number(long values) {
-    long pairs = values * 10 + (values >>> 8);
-    long low = (pairs & PAIRS) * 0x000F424000000064L;
-    long high = ((pairs >>> 16) & PAIRS) * 0x0000271000000001L;
-    return (low + high) >>> 32;
+    long pairs = ((values * TEN_AND_ONE) >>> 8) & PAIRS;
+    long fours = ((pairs * HUNDRED_AND_ONE) >>> 16) & FOURS;
+    return (fours * TEN_THOUSAND_AND_ONE) >>> 32;
   }
 
   static boolean isDigit(byte b) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class LayoutTest {
 
   @Test
   void aLayoutReadsNothingThatThePlainMatcherReadsOtherwise() {
-    run(new SplittableRandom().nextLong(), 3000);
+    run(new SplittableRandom().nextLong(), 4500);
     assertTrue(layouts > 300, () -> "only " + layouts + " layouts");
     assertTrue(lines > 8000, () -> "only " + lines + " lines were read by a layout");
   }
@@ -56,6 +57,38 @@ class LayoutTest {
     assertNotNull(layout);
     byte[] kilograms = bytes("1.50 kg");
     assertNull(layout.read(kilograms, 1, 8, 7, Instant.EPOCH));
+  }
+
+  @Test
+  void moreThanEightDigitsAreLeftToTheWalk() {
+    Layout layout = layout("line: blanks number gap unit\nunit 'g': g\n", "  12.34567 g");
+    assertNotNull(layout);
+    assertEquals(123_456_780_000L, grams(layout, " 123.45678 g"));
+    assertNull(grams(layout, "1234.56789 g"));
+  }
+
+  @Test
+  void aByteThatIsNoDigitIsNeverReadAsOne() {
+    Layout layout = layout("line: sign blanks number gap unit\nunit 'g': g\n", "-  12.50 g");
+    assertNotNull(layout);
+    assertEquals(-123_500_000_000L, grams(layout, "- 123.50 g"));
+    assertEquals(3_500_000_000L, grams(layout, "+   3.50 g"));
+    for (int odd = 0; odd < 256; odd++) {
+      String at = Character.toString(odd);
+      if (!"0123456789".contains(at)) {
+        assertNull(grams(layout, "+  12.5" + at + " g"), at);
+        assertNull(grams(layout, "+  1" + at + ".50 g"), at);
+        assertNull(grams(layout, "+ 6" + at + "2.50 g"), at);
+      }
+      if (!"+- ".contains(at)) {
+        assertNull(grams(layout, at + "  12.50 g"), at);
+      }
+    }
+  }
+
+  private static Long grams(Layout layout, String line) {
+    Reading read = layout.read(bytes(line), 1, 1 + line.length(), 7, Instant.EPOCH);
+    return read == null ? null : Objects.requireNonNull(read.mass()).nanograms();
   }
 
   private static Layout layout(String format, String line) {

@@ -55,18 +55,29 @@ public final class ParseBench {
     return String.format(
         Locale.ROOT,
         "{\"bench\":\"parse\",\"seed\":%d,\"lines\":%d,\"rounds\":%d,\"java\":\"%s\","
-            + "\"ours\":%s,\"ours_texts_asked_for\":%s,\"regex_bigdecimal\":%s,"
+            + "\"ours\":%s,\"ours_memory\":%s,\"ours_texts_asked_for\":%s,\"regex_bigdecimal\":%s,"
             + "\"reading_alone\":%s,\"times_faster\":%.2f,\"times_faster_with_texts\":%.2f}",
         seed,
         stream.lines(),
         ROUNDS,
         System.getProperty("java.version"),
         figures(stream, ours, OurWay::sum),
+        memory(OurWay.memory(stream, THREADS::getCurrentThreadAllocatedBytes)),
         figures(stream, texts, OurWay::sumWithTexts),
         figures(stream, plain, PlainWay::sum),
         figures(stream, linesPerSecond(stream, OurWay::alone), OurWay::alone),
         ours / plain,
         texts / plain);
+  }
+
+  private static String memory(OurWay.Memory memory) {
+    return String.format(
+        Locale.ROOT,
+        "{\"reading\":%.1f,\"share_of_block\":%.1f,\"beyond\":%.1f,\"line\":%.1f}",
+        memory.reading(),
+        memory.block(),
+        Math.abs(memory.beyond()) < 0.05 ? 0 : memory.beyond(),
+        memory.line());
   }
 
   private static String figures(Stream stream, double rate, ToLongFunction<Stream> way) {

@@ -39,7 +39,20 @@ record Measure(String name, List<String> shortly, List<String> atLength) {
                   "")
               .atLeast("10"),
           Claim.of("parse", "parse-rate", "Lines read a second", "ours/lines_per_s", "/s"),
-          Claim.of("parse", "parse-bytes", "Memory a reading", "ours/bytes_per_line", "B"),
+          Claim.of("parse", "parse-reading", "Memory a reading", "ours_memory/reading", "B"),
+          Claim.of(
+              "parse",
+              "parse-block",
+              "Share of the block that keeps the bytes of its line",
+              "ours_memory/share_of_block",
+              "B"),
+          Claim.of(
+                  "parse",
+                  "parse-beyond",
+                  "Allocated a line besides these two",
+                  "ours_memory/beyond",
+                  "B")
+              .atMost("0"),
           times(
                   "first_order_full_budget",
                   "calc-first",

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.LineSpan;
 import org.siltbench.balance.Reading;
@@ -30,11 +31,17 @@ public final class OurWay {
           mark '..': moving
           """);
 
+  private static final int FIRST_LINES = 1000;
+  private static final int ARRAY_HEADER = 16;
+  private static final int SPAN = LineSpan.of(17, 7, 15, false);
+
   private final byte[] bytes;
   private final LineReader reader = new LineReader(FORMAT.ends());
   private final LineParser parser = FORMAT.parser();
   private final byte[] chunk = new byte[LineReader.MAX_CHUNK];
   private int taken;
+  private byte[] block = {};
+  private long blockBytes;
 
   private OurWay(Stream stream) {
     bytes = stream.bytes();
@@ -93,19 +100,61 @@ public final class OurWay {
     System.arraycopy(bytes, taken, chunk, 0, count);
     reader.accept(chunk, count);
     taken += count;
+    if (block != reader.bytes()) {
+      block = reader.bytes();
+      blockBytes += block.length + ARRAY_HEADER;
+    }
     return count > 0;
+  }
+
+  /**
+   * The bytes allocated a line once reading is under way.
+   *
+   * @param reading the reading itself
+   * @param block the share of the block that the reading looks at for its line
+   * @param beyond anything else
+   */
+  public record Memory(double reading, double block, double beyond) {
+
+    /** All of it. */
+    public double line() {
+      return reading + block + beyond;
+    }
+  }
+
+  /** What reading a stream allocates, without its first lines, which a reader begins with. */
+  public static Memory memory(Stream stream, LongSupplier allocated) {
+    OurWay way = new OurWay(stream);
+    for (int i = 0; i < FIRST_LINES; i++) {
+      way.next();
+    }
+    way.blockBytes = 0;
+    long before = allocated.getAsLong();
+    for (Reading r = way.next(); r != null; r = way.next()) {
+      Kept.keep(r, 0);
+    }
+    double all = allocated.getAsLong() - before;
+    before = allocated.getAsLong();
+    for (int i = 0; i < stream.lines(); i++) {
+      Kept.keep(made(stream, i), 0);
+    }
+    double reading = (double) (allocated.getAsLong() - before) / stream.lines();
+    double lines = stream.lines() - FIRST_LINES;
+    return new Memory(reading, way.blockBytes / lines, (all - way.blockBytes) / lines - reading);
   }
 
   /** Only makes readings of the same size: what cannot be saved. */
   public static long alone(Stream stream) {
-    int span = LineSpan.of(17, 7, 15, false);
     long sum = 0;
     for (int i = 0; i < stream.lines(); i++) {
-      Reading reading =
-          Reading.ofLine(
-              i, "g", Reading.Mark.STABLE, stream.bytes(), 16 + i * 19, span, i, Instant.EPOCH);
+      Reading reading = made(stream, i);
       sum += Kept.keep(reading, mass(reading).nanograms());
     }
     return sum;
+  }
+
+  private static Reading made(Stream stream, int i) {
+    return Reading.ofLine(
+        i, "g", Reading.Mark.STABLE, stream.bytes(), 16 + i * 19, SPAN, i, Instant.EPOCH);
   }
 }
