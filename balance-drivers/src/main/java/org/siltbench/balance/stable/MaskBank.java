@@ -1,6 +1,7 @@
 package org.siltbench.balance.stable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -25,6 +26,10 @@ final class MaskBank {
   private final KindFilter[] filters = new KindFilter[Kind.ALL.size()];
   private final double[] column = new double[KindFilter.FIXED + COLUMNS + STEPS];
   private final double[] jumpAt = new double[MOST_PLACES];
+
+  /** An exponential at the beginning over what it is at a place. */
+  private final double[][] grown = new double[MOST_PLACES][STEPS];
+
   private int places;
   private double begin;
   private double now;
@@ -50,8 +55,8 @@ final class MaskBank {
 
   /** Runs the filters of the kinds of noise asked for over a watch. */
   void run(Blocks blocks, int from, double tailTau, Fits fits, List<Integer> kinds) {
-    place(blocks, from);
     begin = blocks.time(from);
+    place(blocks, from);
     now = begin;
     kinds.forEach(k -> filters[k].clear());
     for (int i = from; i < blocks.size(); i++) {
@@ -74,20 +79,34 @@ final class MaskBank {
     int stride = Math.max(2, (room + MOST_PLACES - 1) / MOST_PLACES);
     places = 0;
     for (int i = from + EDGE; i <= to && places < MOST_PLACES; i += stride) {
-      jumpAt[places++] = (blocks.time(i - 1) + blocks.time(i)) / 2;
+      jumpAt[places] = (blocks.time(i - 1) + blocks.time(i)) / 2;
+      for (int s = 0; s < STEPS; s++) {
+        grown[places][s] = 1 / shapeAt(s, jumpAt[places]);
+      }
+      places++;
     }
   }
 
   private void shapes(double t) {
+    int shapes = KindFilter.FIXED + COLUMNS;
+    for (int s = 0; s < STEPS; s++) {
+      column[shapes + s] = shapeAt(s, t);
+    }
     int at = KindFilter.FIXED;
-    for (int j = 0; j < LAG_S.length + MOST_PLACES; j++) {
+    for (double tau : LAG_S) {
+      Arrays.fill(column, at, at + STEPS, Math.exp((begin - t) / tau));
+      at += STEPS;
+    }
+    for (int j = 0; j < places; j++) {
       for (int s = 0; s < STEPS; s++) {
-        column[at++] = j < masks() ? mask(j, s, t) : 0;
+        column[at++] = t < jumpAt[j] ? 0 : column[shapes + s] * grown[j][s];
       }
     }
-    for (Shape.Decay decay : SLOW) {
-      column[at++] = decay.at(t, begin);
-    }
+    Arrays.fill(column, at, shapes, 0);
+  }
+
+  private double shapeAt(int s, double t) {
+    return SLOW.get(s).at(t, begin);
   }
 
   private double mask(int j, int s, double t) {
@@ -120,7 +139,7 @@ final class MaskBank {
 
   /** What is left now of an exponential that was one at the beginning. */
   double shapeNow(int s) {
-    return SLOW.get(s).at(now, begin);
+    return shapeAt(s, now);
   }
 
   KindFilter filter(int kind) {

@@ -16,12 +16,26 @@ public final class StabilityMeasure {
   private final long n;
   private final int threads;
   private final boolean json;
+  private final List<Baseline> baselines;
 
   private StabilityMeasure(List<String> args) {
     json = args.contains("--json");
     seeds = seeds(args);
     n = option(args, "--n", SHORT);
     threads = (int) option(args, "--threads", 1);
+    baselines = baselines(args);
+  }
+
+  /** None with {@code --only ours}, else all. */
+  private static List<Baseline> baselines(List<String> args) {
+    int at = args.indexOf("--only");
+    if (at < 0) {
+      return List.of(Baseline.values());
+    }
+    if (at + 1 == args.size() || !args.get(at + 1).equals("ours")) {
+      throw new IllegalArgumentException("--only takes one word: ours");
+    }
+    return List.of();
   }
 
   /** One seed, several with commas between, or a range with two dots. */
@@ -45,7 +59,8 @@ public final class StabilityMeasure {
 
   /**
    * Runs with {@code --seed}, {@code --n} placements of each seed, {@code --threads}, {@code
-   * --json}; the figures of several seeds are sums.
+   * --json}; the figures of several seeds are sums. With {@code --only ours} the baselines are left
+   * out: the figures of the detector are the same.
    */
   public static String run(String... args) throws InterruptedException, ExecutionException {
     return new StabilityMeasure(List.of(args)).report();
@@ -66,10 +81,10 @@ public final class StabilityMeasure {
         for (int i = 0; i < threads; i++) {
           long from = n * i / threads;
           long to = n * (i + 1) / threads;
-          parts.add(pool.submit(() -> new Run(seed).play(from, to)));
+          parts.add(pool.submit(() -> new Run(seed, baselines).play(from, to)));
         }
       }
-      Run all = new Run(seeds.get(0));
+      Run all = new Run(seeds.get(0), baselines);
       for (Future<Run> part : parts) {
         all.add(part.get());
       }

@@ -2,8 +2,10 @@ package org.siltbench.demo.bench.stability;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +27,7 @@ class StabilityBenchTest {
     assertTrue(ours.detectable() > 2_000, () -> "detectable: " + ours.detectable());
     assertTrue(ours.refusedShare() < 0.25, () -> "refused: " + ours.refusedShare());
     assertTrue(ours.ratioMedian() < 1.5, () -> "ratio: " + ours.ratioMedian());
-    assertTrue(ours.excessMedian() < 34, () -> "excess: " + ours.excessMedian());
+    assertTrue(ours.excessMedian() < 33, () -> "excess: " + ours.excessMedian());
     for (Baseline baseline : Baseline.values()) {
       assertTrue(run.tallies().get("all").get(baseline.toString()).figures().wrong() > 0);
     }
@@ -88,6 +90,35 @@ class StabilityBenchTest {
     assertTrue(json.contains("\"all\"") && json.contains("\"case warm\""), json);
     assertTrue(json.contains("\"seeds\" : [ 4 ]"), json);
     assertTrue(json.contains("\"wait 30 s\"") && json.contains("\"siltbench\""), json);
+  }
+
+  @Test
+  void theDetectorAloneGivesTheSameFigures() {
+    Run alone = new Run(4, List.of()).play(0, 20);
+    assertEquals(1, alone.tallies().get("all").size());
+    assertEquals(ours(new Run(4).play(0, 20)), ours(alone));
+  }
+
+  @Test
+  void onlyOursLeavesTheBaselinesOut() throws Exception {
+    String json = StabilityMeasure.run("--json", "--n", "5", "--seed", "4", "--only", "ours");
+    assertTrue(json.contains("\"siltbench\"") && !json.contains("wait 30 s"), json);
+    assertThrows(IllegalArgumentException.class, () -> StabilityMeasure.run("--only", "theirs"));
+  }
+
+  /**
+   * Rounding that was taken for a draught (7006/8164) or a slow swing (6103/13698), and a creep or
+   * a charge within the tolerance that a draught carried over it.
+   */
+  @Test
+  void placementsOnceRecordedWronglyNoLongerAre() {
+    long[][] placements = {
+      {7006, 8164}, {6103, 13_698}, {6104, 12_624}, {6104, 160_195}, {7003, 3440}
+    };
+    for (long[] placement : placements) {
+      Run run = new Run(placement[0], List.of()).play(placement[1], placement[1] + 1);
+      assertEquals(List.of(), run.wrong());
+    }
   }
 
   @Test
