@@ -9,6 +9,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Map;
 import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Count;
 import org.siltbench.station.bench.LedgerCopy;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.bench.VerifyLab;
@@ -33,6 +34,11 @@ public final class Backup {
 
   /** Makes a backup in a new folder within the given one, verifies it, and remembers its head. */
   public static Made of(OpenLab lab, Path place) {
+    return of(lab, place, Count.NOBODY);
+  }
+
+  /** The same, telling how far it is. */
+  public static Made of(OpenLab lab, Path place, Count count) {
     String name = lab.code() + '-' + STAMP.format(OffsetDateTime.now(lab.clock()));
     Path folder = place.resolve("siltbench-" + name);
     Path part = place.resolve("siltbench-" + name + ".part");
@@ -44,8 +50,9 @@ public final class Backup {
     }
     try {
       Map<String, Position> ledgers = lab.ledgers();
-      copy(lab.folder(), part, ledgers);
-      VerifyLab.Report report = VerifyLab.of(part, List.of());
+      copy(lab.folder(), part, ledgers, count);
+      VerifyLab.Report report =
+          VerifyLab.of(part, List.of(), (what, lines) -> count.at("lines read back", lines));
       compare(report, ledgers);
       Files.move(part, folder, StandardCopyOption.ATOMIC_MOVE);
       return made(lab, folder, report, ledgers);
@@ -58,13 +65,14 @@ public final class Backup {
     }
   }
 
-  private static void copy(Path lab, Path to, Map<String, Position> ledgers) throws IOException {
+  private static void copy(Path lab, Path to, Map<String, Position> ledgers, Count count)
+      throws IOException {
     Disk disk = new RealDisk();
     disk.makeFolder(to);
     disk.makeFolder(to.resolve("ledger"));
     for (Position position : ledgers.values()) {
       Path name = Path.of("ledger", position.bench() + ".jsonl");
-      LedgerCopy.until(position.end(), lab.resolve(name), to.resolve(name), disk);
+      LedgerCopy.until(position.end(), lab.resolve(name), to.resolve(name), disk, count);
     }
     for (String own : OWN_FILES) {
       small(lab.resolve(own), to.resolve(own), disk);

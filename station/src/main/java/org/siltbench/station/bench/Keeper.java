@@ -114,13 +114,18 @@ final class Keeper implements AutoCloseable {
 
   /** Throws the register away and makes it anew from the ledgers. */
   void renew() throws IOException {
+    renew(Count.NOBODY);
+  }
+
+  /** The same, telling how many entries were read. */
+  void renew(Count count) throws IOException {
     closeRegister();
     register = empty();
     pending.clear();
     guard.locked(
         () -> {
           ledgers.all().forEach(LedgerFile::rewind);
-          readAll();
+          readAll(count);
           return true;
         });
   }
@@ -140,19 +145,21 @@ final class Keeper implements AutoCloseable {
     }
     applyPending();
     try {
-      readAll();
+      readAll(Count.NOBODY);
     } catch (RegisterFailed e) {
       renew();
     }
   }
 
-  private void readAll() throws IOException {
+  private void readAll(Count count) throws IOException {
+    long read = 0;
     for (LedgerFile file : List.copyOf(ledgers.all())) {
-      readOn(file);
+      read = readOn(file, read, count);
     }
   }
 
-  private void readOn(LedgerFile file) throws IOException {
+  private long readOn(LedgerFile file, long readBefore, Count count) throws IOException {
+    long read = readBefore;
     long before = -1;
     while (file.hasMore() && file.position().end() != before) {
       before = file.position().end();
@@ -161,7 +168,10 @@ final class Keeper implements AutoCloseable {
         see(file, line.entry());
       }
       register.apply(lines, file.position());
+      read += lines.size();
+      count.at("entries read", read);
     }
+    return read;
   }
 
   private void see(LedgerFile file, Entry entry) {
@@ -216,7 +226,7 @@ final class Keeper implements AutoCloseable {
   /** Reads on in one ledger only; called with the lock held. */
   void catchUp(LedgerFile file) throws IOException {
     applyPending();
-    readOn(file);
+    readOn(file, 0, Count.NOBODY);
   }
 
   private void renewForAnswers() {

@@ -16,23 +16,26 @@ public final class LedgerCopy {
     for (String name : disk.names(from)) {
       if (!Ledgers.benchOf(name).isEmpty()) {
         try (Disk.File source = disk.read(from.resolve(name))) {
-          copy(source, source.size(), to.resolve(name), disk);
+          copy(source, source.size(), to.resolve(name), disk, Count.NOBODY);
         }
       }
     }
   }
 
   /** Copies the first bytes of a ledger, up to where it is known to be whole. */
-  public static void until(long end, Path from, Path to, Disk disk) throws IOException {
+  public static void until(long end, Path from, Path to, Disk disk, Count count)
+      throws IOException {
     try (Disk.File source = disk.read(from)) {
-      copy(source, end, to, disk);
+      copy(source, end, to, disk, count);
     }
   }
 
-  private static void copy(Disk.File source, long end, Path to, Disk disk) throws IOException {
+  private static void copy(Disk.File source, long end, Path to, Disk disk, Count count)
+      throws IOException {
     try (Disk.File target = disk.open(to)) {
       for (long at = 0; at < end; at += CHUNK) {
         target.writeAll(source.bytes(at, (int) Math.min(CHUNK, end - at)), at);
+        count.at("MiB of " + to.getFileName() + " copied", at >> 20);
       }
       target.force();
     }

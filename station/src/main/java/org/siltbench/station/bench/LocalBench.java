@@ -228,11 +228,11 @@ final class LocalBench implements OpenLab {
   }
 
   @Override
-  public long rebuild() {
+  public long rebuild(Count count) {
     return turns.call(
         () -> {
           try {
-            keeper.renew();
+            keeper.renew(count);
             return keeper.ask(Register::count);
           } catch (IOException e) {
             throw DiskTrouble.opening(folder, e);

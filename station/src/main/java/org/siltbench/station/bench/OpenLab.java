@@ -32,7 +32,12 @@ public interface OpenLab extends Bench {
   int receive(String bench, List<String> lines);
 
   /** Throws the register away and makes it anew from the ledgers; returns the entries read. */
-  long rebuild();
+  default long rebuild() {
+    return rebuild(Count.NOBODY);
+  }
+
+  /** The same, telling how many entries were read. */
+  long rebuild(Count count);
 
   /** Writes the register out in a fixed order: equal ledgers give equal text. */
   void export(Appendable out);

@@ -53,6 +53,9 @@ public final class VerifyLab {
 
   private static final Pattern PRINTED = Pattern.compile("[0-9a-f]{8,64}");
 
+  /** So many lines are read between two words to whoever counts. */
+  private static final int SOME = 1000;
+
   private final Path folder;
   private final Disk disk = new RealDisk();
   private final List<Anchor> anchors = new ArrayList<>();
@@ -60,8 +63,12 @@ public final class VerifyLab {
   private final Map<String, String> keys = new LinkedHashMap<>();
   private final List<Finding> problems = new ArrayList<>();
 
-  private VerifyLab(Path folder) {
+  private final Count count;
+  private long read;
+
+  private VerifyLab(Path folder, Count count) {
     this.folder = folder;
+    this.count = count;
   }
 
   /**
@@ -70,8 +77,13 @@ public final class VerifyLab {
    * @param more anchors beside those the folder remembers
    */
   public static Report of(Path folder, List<Anchor> more) {
+    return of(folder, more, Count.NOBODY);
+  }
+
+  /** The same, telling how many lines were read. */
+  public static Report of(Path folder, List<Anchor> more, Count count) {
     try {
-      return new VerifyLab(folder).run(more);
+      return new VerifyLab(folder, count).run(more);
     } catch (IOException e) {
       throw new Problem.Outside(e, BenchSays.LEDGER_UNREADABLE, folder, Elsewhere.words(e));
     }
@@ -88,8 +100,13 @@ public final class VerifyLab {
 
   /** The newest hashes in another lab folder or backup, as anchors. */
   public static List<Anchor> backup(Path backup) {
+    return backup(backup, Count.NOBODY);
+  }
+
+  /** The same, telling how many lines were read. */
+  public static List<Anchor> backup(Path backup, Count count) {
     List<Anchor> heads = new ArrayList<>();
-    of(backup, List.of())
+    of(backup, List.of(), count)
         .ledgers()
         .forEach(
             (bench, checked) ->
@@ -139,6 +156,10 @@ public final class VerifyLab {
   }
 
   private void see(String bench, Line line) {
+    read++;
+    if (read % SOME == 0) {
+      count.at("lines read", read);
+    }
     for (Anchor anchor : anchors) {
       boolean here =
           anchor.seq() == 0

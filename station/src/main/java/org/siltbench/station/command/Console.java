@@ -48,7 +48,12 @@ public final class Console {
 
   /** Streams given by the caller; there is no terminal to ask. */
   public static Console over(InputStream in, OutputStream out, OutputStream err) {
-    return new Console(in, out, err, false);
+    return over(in, out, err, false);
+  }
+
+  /** The same, as if a person sat there or not. */
+  static Console over(InputStream in, OutputStream out, OutputStream err, boolean terminal) {
+    return new Console(in, out, err, terminal);
   }
 
   /** A fact, on standard output. */

@@ -46,9 +46,13 @@ public final class LongWork implements Progress {
    * @param done how many so far
    */
   public void counted(String what, long done) {
-    if (done % LOOK != 0) {
-      return;
+    if (done % LOOK == 0) {
+      at(what, done);
     }
+  }
+
+  /** The same, of work that counts seldom enough for a look at the clock each time. */
+  public void at(String what, long done) {
     Instant now = session.clock().instant();
     if (Duration.between(told, now).compareTo(PATIENCE) > 0) {
       told = now;

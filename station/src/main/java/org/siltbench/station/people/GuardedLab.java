@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.bench.Count;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
@@ -145,8 +146,8 @@ public final class GuardedLab implements OpenLab {
   }
 
   @Override
-  public long rebuild() {
-    return lab.rebuild();
+  public long rebuild(Count count) {
+    return lab.rebuild(count);
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.station.bench.Count;
 import org.siltbench.station.bench.OpenLab;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
@@ -96,8 +97,8 @@ final class LaterLab implements OpenLab {
   }
 
   @Override
-  public long rebuild() {
-    return opened().rebuild();
+  public long rebuild(Count count) {
+    return opened().rebuild(count);
   }
 
   @Override

@@ -28,6 +28,7 @@ public final class CommandLab {
   private Consumer<String> watcher = line -> {};
   private Clock clock = Clock.systemUTC();
   private LabFolders labs = new LabFolders();
+  private boolean terminal;
 
   public CommandLab(Path lab, Timebase time) {
     this.lab = lab;
@@ -64,6 +65,12 @@ public final class CommandLab {
     return this;
   }
 
+  /** As if a person sat at a terminal. */
+  public CommandLab terminal() {
+    terminal = true;
+    return this;
+  }
+
   /** Sees each line of standard error as it is printed. */
   public CommandLab watching(Consumer<String> eye) {
     watcher = eye;
@@ -77,7 +84,7 @@ public final class CommandLab {
     all.addAll(List.of("--lab", lab.toString()));
     Surroundings around =
         new Surroundings(
-            Console.over(in, out, new LineSplitter(this::message)),
+            Console.over(in, out, new LineSplitter(this::message), terminal),
             clock,
             Map.of(),
             lab.getParent(),

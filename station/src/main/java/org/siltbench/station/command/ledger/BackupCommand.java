@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.backup.Backup;
+import org.siltbench.station.command.LongWork;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import picocli.CommandLine.Option;
@@ -25,7 +26,8 @@ final class BackupCommand implements Task {
     if (place == null) {
       throw new IllegalStateException("--to is required");
     }
-    Backup.Made made = Backup.of(Opened.lab(session), place.toAbsolutePath());
+    Backup.Made made =
+        Backup.of(Opened.lab(session), place.toAbsolutePath(), new LongWork(session)::at);
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("folder", made.folder().toString());
     document.put("entries", made.entries());

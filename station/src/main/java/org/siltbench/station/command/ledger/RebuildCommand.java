@@ -7,6 +7,7 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.siltbench.station.bench.OpenLab;
+import org.siltbench.station.command.LongWork;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import picocli.CommandLine.Option;
@@ -22,9 +23,10 @@ final class RebuildCommand implements Task {
   @Override
   public int run(Session session) {
     OpenLab lab = Opened.lab(session);
-    String before = compare ? hash(lab) : "";
-    long entries = lab.rebuild();
-    String after = hash(lab);
+    LongWork work = new LongWork(session);
+    String before = compare ? hash(lab, work) : "";
+    long entries = lab.rebuild(work::at);
+    String after = hash(lab, work);
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("entries", entries);
     document.put("register", after);
@@ -40,8 +42,8 @@ final class RebuildCommand implements Task {
     return 0;
   }
 
-  private static String hash(OpenLab lab) {
-    Digest digest = new Digest();
+  private static String hash(OpenLab lab, LongWork work) {
+    Digest digest = new Digest(work);
     lab.export(digest);
     return digest.hex();
   }
@@ -50,7 +52,11 @@ final class RebuildCommand implements Task {
   private static final class Digest implements Appendable {
     private final MessageDigest digest;
 
-    Digest() {
+    private final LongWork work;
+    private long rows;
+
+    Digest(LongWork work) {
+      this.work = work;
       try {
         digest = MessageDigest.getInstance("SHA-256");
       } catch (NoSuchAlgorithmException e) {
@@ -71,6 +77,10 @@ final class RebuildCommand implements Task {
 
     @Override
     public Appendable append(char c) {
+      if (c == '\n') {
+        rows++;
+        work.counted("rows of the register hashed", rows);
+      }
       return append(String.valueOf(c));
     }
 

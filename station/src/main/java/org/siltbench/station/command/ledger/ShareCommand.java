@@ -2,6 +2,7 @@ package org.siltbench.station.command.ledger;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.siltbench.station.command.LongWork;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.share.Exchange;
@@ -33,11 +34,15 @@ final class ShareCommand implements Task {
       session.document(Map.of("prepared", true, "role", role));
       return 0;
     }
+    LongWork work = new LongWork(session);
     Exchange.Exchanged done =
         Exchange.with(
             server.needed(session),
             Opened.lab(session),
-            lines -> session.progress("", Map.of("event", "sharing", "lines", lines)));
+            lines -> {
+              session.progress("", Map.of("event", "sharing", "lines", lines));
+              work.at("lines exchanged", lines);
+            });
     Map<String, Object> document = new LinkedHashMap<>();
     document.put("sent", done.sent());
     document.put("received", done.received());

@@ -10,6 +10,7 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Anchor;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.VerifyLab;
+import org.siltbench.station.command.LongWork;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
 import org.siltbench.station.ledger.LineText;
@@ -39,7 +40,7 @@ final class VerifyCommand implements Task {
     if (!LabFolder.exists(lab)) {
       throw new Problem.WrongUse("There is no lab in " + lab + '.', "Name one with --lab DIR.");
     }
-    VerifyLab.Report report = VerifyLab.of(lab, anchors(session));
+    VerifyLab.Report report = VerifyLab.of(lab, anchors(session), new LongWork(session)::at);
     session.document(document(report));
     tell(session, report);
     return report.ok() ? 0 : 1;
@@ -49,7 +50,7 @@ final class VerifyCommand implements Task {
     List<Anchor> anchors = new ArrayList<>();
     papers.forEach(hash -> anchors.add(VerifyLab.paper("", hash)));
     if (backup != null) {
-      anchors.addAll(VerifyLab.backup(backup));
+      anchors.addAll(VerifyLab.backup(backup, new LongWork(session)::at));
     }
     server.address(session).ifPresent(address -> anchors.addAll(Exchange.anchors(address)));
     return anchors;
