@@ -11,9 +11,11 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Anchor;
 import org.siltbench.station.bench.VerifyLab;
+import org.siltbench.station.ledger.Position;
 import org.siltbench.station.life.BatchState;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Desk;
+import org.siltbench.station.window.desk.Doing;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.work.log.LogFile;
@@ -23,6 +25,7 @@ final class ProveModel {
 
   private final Desk desk;
   private final Texts texts;
+  private final Doing doing;
   private final ReadOnlyObjectWrapper<Optional<VerifyLab.Report>> report =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private @Nullable BatchState batch;
@@ -31,11 +34,16 @@ final class ProveModel {
   ProveModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(ProveModel.class);
+    this.doing = new Doing(desk);
   }
 
   /** What was found last. */
   ReadOnlyObjectProperty<Optional<VerifyLab.Report>> report() {
     return report.getReadOnlyProperty();
+  }
+
+  Doing doing() {
+    return doing;
   }
 
   void of(@Nullable BatchState chosen) {
@@ -46,7 +54,15 @@ final class ProveModel {
   void verify() {
     String printed = paper.get().strip();
     desk.notices().clear(LogModel.ABOUT);
-    desk.work().run(() -> verified(printed), this::show, this::refuse);
+    doing.begin();
+    desk.work()
+        .run(
+            () -> verified(printed),
+            this::show,
+            problem -> {
+              doing.end();
+              refuse(problem);
+            });
   }
 
   private VerifyLab.Report verified(String printed) {
@@ -54,10 +70,19 @@ final class ProveModel {
     if (!printed.isEmpty()) {
       anchors.add(VerifyLab.paper("", printed));
     }
-    return VerifyLab.of(desk.lab().folder(), anchors);
+    long all = desk.lab().ledgers().values().stream().mapToLong(Position::seq).sum();
+    return VerifyLab.of(desk.lab().folder(), anchors, (what, done) -> read(done, all));
+  }
+
+  private void read(long done, long of) {
+    if (!doing.goesOn("lines", (int) Math.min(done, of), (int) Math.max(1, of))) {
+      throw new Problem.Refused(
+          texts.get("stopped"), texts.get("stopped.safe"), texts.get("stopped.next"));
+    }
   }
 
   private void show(VerifyLab.Report found) {
+    doing.end();
     report.set(Optional.of(found));
     desk.cues().give(found.ok() ? Cues.Cue.RECORDED : Cues.Cue.ATTENTION);
   }

@@ -8,6 +8,7 @@ import javafx.scene.layout.VBox;
 import org.siltbench.station.bench.VerifyLab;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.DoingView;
 import org.siltbench.station.window.look.FocusScroll;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Sheet;
@@ -31,6 +32,7 @@ final class ProvePane extends VBox {
             Controls.text(texts, "verify.hint", "hint"),
             new Sheet(texts, 1, model::verify).text("paper", model.paper),
             Controls.acts(Controls.primary(texts, "verify", model::verify)),
+            new DoingView(texts, model.doing(), step -> texts.get("doing." + step)),
             scroll,
             Controls.text(texts, "sheet.title", "subtitle"),
             Controls.acts(Controls.button(texts, "sheet", model::sheet)));

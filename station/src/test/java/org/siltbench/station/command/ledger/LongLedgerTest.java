@@ -34,7 +34,13 @@ class LongLedgerTest {
   @BeforeEach
   void aLongLedger() {
     Path place = folder.resolve("lab");
-    calm = new CommandLab(place);
+    calm = longLedger(place);
+    hasty = new CommandLab(place).at(new FastTime(10_000_000).withZone(ZoneOffset.UTC));
+  }
+
+  /** A lab of three thousand entries. */
+  static CommandLab longLedger(Path place) {
+    CommandLab calm = new CommandLab(place);
     calm.ok("lab", "new", "--name", "North");
     calm.ok("room", "--temperature", "20.5", "--humidity", "45", "--pressure", "1013");
     Setting setting =
@@ -48,7 +54,7 @@ class LongLedgerTest {
       }
       lab.act(view -> many);
     }
-    hasty = new CommandLab(place).at(new FastTime(10_000_000).withZone(ZoneOffset.UTC));
+    return calm;
   }
 
   private void tells(String what, long done) {
