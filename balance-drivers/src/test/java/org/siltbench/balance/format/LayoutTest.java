@@ -68,6 +68,20 @@ class LayoutTest {
   }
 
   @Test
+  void aSignBehindTheNumberOrFarInFrontOfItCounts() {
+    Layout behind = layout("line: number sign gap unit\nunit 'g': g\n", "12.50- g");
+    assertNotNull(behind);
+    assertEquals(-13_750_000_000L, grams(behind, "13.75- g"));
+    assertNull(grams(behind, "13.75+ g"));
+    Layout far = layout("line: sign blanks number gap unit\nunit 'g': g\n", "-         2.50 g");
+    assertNotNull(far);
+    assertEquals(-13_750_000_000L, grams(far, "-        13.75 g"));
+    assertEquals(13_750_000_000L, grams(far, "+        13.75 g"));
+    assertNull(grams(far, "         13.75 g")); // may be read, but by the walk
+    assertNull(grams(far, "x        13.75 g"));
+  }
+
+  @Test
   void aByteThatIsNoDigitIsNeverReadAsOne() {
     Layout layout = layout("line: sign blanks number gap unit\nunit 'g': g\n", "-  12.50 g");
     assertNotNull(layout);

@@ -60,7 +60,7 @@ public record SamplingPlan(
    * The usual plan: one trip, 5 % field blanks, 10 % duplicates, 10 % spares, 3 control filters, a
    * method blank per 20. The shares of blanks and spares are common practice.
    */
-  public static SamplingPlan usual(Duration every, Duration length, int sites) {
+  static SamplingPlan usual(Duration every, Duration length, int sites) {
     return new SamplingPlan(every, length, sites, 1, 5, 10, 10, 3, 20);
   }
 

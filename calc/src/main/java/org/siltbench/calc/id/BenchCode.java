@@ -33,7 +33,7 @@ public record BenchCode(String text) {
   /**
    * Draws a code; 395,136 are possible, so a clash is possible too and is looked for on joining.
    */
-  public static BenchCode random(RandomGenerator random) {
+  static BenchCode random(RandomGenerator random) {
     StringBuilder text = new StringBuilder(LENGTH);
     text.append(Alphabet.at(random.nextInt(DIGITS, Alphabet.SIZE)));
     while (text.length() < LENGTH) {

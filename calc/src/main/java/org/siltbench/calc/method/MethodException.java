@@ -16,7 +16,7 @@ public final class MethodException extends RuntimeException {
   }
 
   /** The faults in the order of lines. */
-  public List<MethodFault> faults() {
+  List<MethodFault> faults() {
     return faults;
   }
 }

@@ -34,12 +34,12 @@ public final class Outcome {
   }
 
   /** How many trials. */
-  public int trials() {
+  int trials() {
     return outputs.length;
   }
 
   /** The seed that repeats this run. */
-  public long seed() {
+  long seed() {
     return seed;
   }
 

@@ -41,7 +41,7 @@ public final class Propagation {
   }
 
   /** The number of trials of each run. */
-  public int trials() {
+  int trials() {
     return outputs.length;
   }
 

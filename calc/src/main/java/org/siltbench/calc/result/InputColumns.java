@@ -93,7 +93,7 @@ public final class InputColumns {
   }
 
   /** True if the table has a column of that name. */
-  public boolean has(String column) {
+  boolean has(String column) {
     return places.containsKey(column);
   }
 

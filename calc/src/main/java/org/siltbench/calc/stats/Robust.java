@@ -43,7 +43,7 @@ public record Robust(int n, double median, double deviation) {
    * @param factor above zero
    * @throws IllegalArgumentException if the factor is not above zero
    */
-  public boolean holds(double value, double factor) {
+  boolean holds(double value, double factor) {
     return Math.abs(value - median) <= Checked.positive(factor, "factor") * deviation;
   }
 

@@ -32,7 +32,7 @@ public final class RunningSummary {
   }
 
   /** Takes in all that another stream took; the other is unchanged. */
-  public void merge(RunningSummary other) {
+  void merge(RunningSummary other) {
     if (other.n == 0) {
       return;
     }
@@ -65,7 +65,7 @@ public final class RunningSummary {
    *
    * @throws IllegalStateException if no value was taken
    */
-  public double low() {
+  double low() {
     requireSome();
     return low;
   }
@@ -75,7 +75,7 @@ public final class RunningSummary {
    *
    * @throws IllegalStateException if no value was taken
    */
-  public double high() {
+  double high() {
     requireSome();
     return high;
   }

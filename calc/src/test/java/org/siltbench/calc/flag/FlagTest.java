@@ -33,6 +33,15 @@ final class FlagTest {
   }
 
   @Test
+  void words_are_joined_in_the_order_of_the_list() {
+    Flag first = Flag.values()[0];
+    Flag second = Flag.values()[1];
+    assertEquals("", Flag.join(List.of()));
+    assertEquals(first.word(), Flag.join(List.of(first)));
+    assertEquals(first.word() + ";" + second.word(), Flag.join(List.of(second, first)));
+  }
+
+  @Test
   void words_are_plain_and_read_back() {
     for (Flag flag : Flag.values()) {
       assertTrue(flag.word().matches("[a-z]+(-[a-z]+)*"), flag.word());

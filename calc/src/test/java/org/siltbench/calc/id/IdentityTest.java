@@ -74,6 +74,8 @@ final class IdentityTest {
     List<FilterId> ids = BATCH.filters().toList();
     assertEquals(ids.size(), new HashSet<>(ids).size());
     assertEquals(ids.stream().sorted().toList(), ids);
+    assertTrue(ids.get(0).compareTo(ids.get(1)) < 0);
+    assertTrue(ids.get(1).compareTo(ids.get(0)) > 0);
     assertTrue(ids.size() > 560 && ids.size() < 620, "size " + ids.size());
     for (FilterId id : ids) {
       assertTrue(CheckCharacter.MOD_37_2.holds(id.text()));

@@ -66,6 +66,8 @@ final class ScanTest {
   void an_endless_entry_is_damaged_and_not_repeated_in_full() {
     Scan.Damaged damaged = assertInstanceOf(Scan.Damaged.class, Scan.of("B".repeat(100_000)));
     assertEquals(81, damaged.entered().length());
+    assertEquals(
+        "B".repeat(80), assertInstanceOf(Scan.Damaged.class, Scan.of("B".repeat(80))).entered());
     assertInstanceOf(Scan.Damaged.class, Scan.of("B".repeat(25)));
     assertInstanceOf(Scan.Damaged.class, Scan.of("B".repeat(12)));
     assertInstanceOf(Scan.WrongCheck.class, Scan.of("B".repeat(24)));
