@@ -109,6 +109,15 @@ public final class AlderFork {
         lines,
         checks,
         List.of(
+            new LogSheet.InSpite(
+                "K3DF/172",
+                OffsetDateTime.parse("2026-03-14T11:46:00+01:00"),
+                "bench balance 1",
+                "M. Ødegård",
+                "failed",
+                "The last four bags are weighed before the shift ends; they go to the lab's second"
+                    + " balance tomorrow as well.")),
+        List.of(
             new LogSheet.Correction(
                 "K3DF/160",
                 "K3DF/124",

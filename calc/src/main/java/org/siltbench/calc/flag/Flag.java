@@ -133,6 +133,10 @@ public enum Flag implements ReasonCode {
   CONDITIONING("conditioning", Level.WARNING, "Pre- and post-weighing were not conditioned alike."),
   CHECK_MISSING("check-missing", Level.WARNING, "A check weight was not weighed when it was due."),
   CHECK_FAILED("check-failed", Level.STOP, "The balance failed its check around this weighing."),
+  CHECK_OVERRIDDEN(
+      "check-overridden",
+      Level.STOP,
+      "Weighed on a supervisor's word in spite of a failed or missing balance check."),
   KEYED("keyed", Level.NOTE, "A mass was keyed in, not read from the balance."),
   TWO_PRESSES("two-presses", Level.NOTE, "A mass was told by two presses, not watched to rest."),
   STATED("stated", Level.NOTE, "Recorded afterwards as stated, not observed."),

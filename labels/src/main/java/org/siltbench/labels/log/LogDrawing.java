@@ -44,6 +44,7 @@ public final class LogDrawing {
         flow.width());
     weighings(flow, log);
     checks(flow, log);
+    overrides(flow, log);
     corrections(flow, log);
     seal(flow, paper.imprint());
     flow.signatures("weighed by, date", "checked by, date", "approved by, date");
@@ -113,6 +114,30 @@ public final class LogDrawing {
           check.pass() ? Cell.of("passed") : Cell.strong("FAILED"));
     }
     flow.heading("Balance checks").table(table);
+  }
+
+  private static void overrides(Flow flow, LogSheet log) throws IOException {
+    if (log.overrides().isEmpty()) {
+      return;
+    }
+    Table table =
+        Table.toRead(
+            Column.left("entry", 15),
+            Column.left("time", 26),
+            Column.left("balance", 30),
+            Column.left("check", 20),
+            Column.left("by", 22),
+            Column.left("reason", 115));
+    for (LogSheet.InSpite said : log.overrides()) {
+      table.row(
+          Cell.of(said.entry()),
+          Cell.of(Times.second(said.at())),
+          Cell.of(said.balance()),
+          Cell.strong(said.fault()),
+          Cell.of(said.by()),
+          Cell.of(said.reason()));
+    }
+    flow.heading("Weighed on in spite of a check").table(table);
   }
 
   private static void corrections(Flow flow, LogSheet log) throws IOException {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param method the method with its edition
  * @param lines weighings in the order of the ledger
  * @param checks the check weighings that bracket them
+ * @param overrides when somebody said to weigh on in spite of a check
  * @param corrections every correction named in the lines
  */
 public record LogSheet(
@@ -19,11 +20,13 @@ public record LogSheet(
     String method,
     List<Line> lines,
     List<Check> checks,
+    List<InSpite> overrides,
     List<Correction> corrections) {
 
   public LogSheet {
     lines = List.copyOf(lines);
     checks = List.copyOf(checks);
+    overrides = List.copyOf(overrides);
     corrections = List.copyOf(corrections);
   }
 
@@ -78,6 +81,19 @@ public record LogSheet(
       String error,
       String limit,
       boolean pass) {}
+
+  /**
+   * A supervisor's word to weigh on in spite of a failed or missing check.
+   *
+   * @param entry the ledger entry
+   * @param at when it was said
+   * @param balance which balance
+   * @param by who
+   * @param fault what was wrong: failed or missing
+   * @param reason why
+   */
+  public record InSpite(
+      String entry, OffsetDateTime at, String balance, String by, String fault, String reason) {}
 
   /**
    * One correction.

@@ -197,6 +197,20 @@ public final class Session implements AutoCloseable {
     return new People(labFolder(), clock(), new SecureRandom());
   }
 
+  /**
+   * Refuses whoever may only read, for commands that write into the lab folder but not into its
+   * ledger; an open lab asks nobody.
+   */
+  public void weigher() {
+    People people = people();
+    if (!people.isOpen() && !LabFolders.signOn(people, who()).right().includes(Right.WEIGH)) {
+      throw new Problem.Refused(
+          "Only who may weigh may do that.",
+          "Nothing was changed.",
+          "Ask somebody with the right \"weigh\".");
+    }
+  }
+
   /** Refuses whoever is not a supervisor; an open lab asks nobody. */
   public void supervisor() {
     People people = people();

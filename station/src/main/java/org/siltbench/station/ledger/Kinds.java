@@ -16,6 +16,7 @@ public final class Kinds {
           entry("weight.described", 1),
           entry("room.noted", 1),
           entry("check.weighed", 1),
+          entry("check.overridden", 1),
           entry("lot.created", 1),
           entry("lot.tested", 1),
           entry("batch.created", 1),

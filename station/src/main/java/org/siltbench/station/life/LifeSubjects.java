@@ -20,7 +20,7 @@ public final class LifeSubjects implements Subjects {
 
   @Override
   public int version() {
-    return 1;
+    return 2;
   }
 
   @Override
@@ -32,7 +32,8 @@ public final class LifeSubjects implements Subjects {
       case "room.noted" -> out.add(About.room(effective.ref().bench()));
       case "method.adopted" -> named(out, data, "key", About.METHOD);
       case "weight.described" -> named(out, data, "weight", About.WEIGHT);
-      case "balance.described", "check.weighed" -> named(out, data, "balance", About.BALANCE);
+      case "balance.described", "check.weighed", "check.overridden" ->
+          named(out, data, "balance", About.BALANCE);
       case "lot.created", "lot.tested" -> named(out, data, "lot", About.LOT);
       case "weighing", "label.printed", "bag.closed", "filter.rejected" ->
           named(out, data, "filter", About.FILTER);

@@ -114,7 +114,8 @@ final class Rows {
         new Summary()
             .put("serial", s.described().map(f -> f.text("serial")).orElse(""))
             .put("checked", s.lastCheck().map(check -> check.at().toString()).orElse(""))
-            .put("checks", s.checks().size());
+            .put("checks", s.checks().size())
+            .put("overrides", s.overrides().size());
     return new StateRow(subject, "", status, summary.json());
   }
 

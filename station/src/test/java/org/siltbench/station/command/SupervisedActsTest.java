@@ -170,6 +170,69 @@ class SupervisedActsTest {
   }
 
   @Test
+  void weighingOnInSpiteOfACheckTakesASupervisorAndAReason() throws Exception {
+    onlyASupervisorWithAReason("checkweight", "--balance", "tcp:scale:4001", "--override");
+    assertTrue(ledger().contains("\"kind\":\"check.overridden\""), ledger());
+    assertEquals(
+        1,
+        lab.run(
+            as(
+                "SU",
+                "checkweight",
+                "--balance",
+                "tcp:scale:4001",
+                "--override",
+                "--reason",
+                "once more")));
+    assertTrue(lab.err().contains("already"), lab.err());
+  }
+
+  @Test
+  void anOverrideWithAWrongPinWaitsLongerEachTime() throws Exception {
+    String[] words = {"checkweight", "--balance", "tcp:scale:4001", "--override", "--reason"};
+    String[] wrong = with(words, "late", "--operator", "SU", "--pin-file", pin("0000"));
+    String before = ledger();
+    for (int tries = 0; tries < 3; tries++) {
+      assertEquals(1, lab.run(wrong));
+    }
+    assertEquals(1, lab.run(as("SU", with(words, "late"))), "even with the right PIN");
+    assertTrue(lab.err().contains("Wait"), lab.err());
+    assertEquals(before, ledger());
+  }
+
+  @Test
+  void anOverrideWeighsNothingAndACheckTakesNoReason() throws Exception {
+    String[] words = {"checkweight", "--balance", "tcp:scale:4001"};
+    String before = ledger();
+    assertEquals(2, lab.run(as("SU", with(words, "--override"))));
+    assertEquals(
+        2, lab.run(as("SU", with(words, "--override", "--weight", "1g", "--reason", "late"))));
+    assertEquals(2, lab.run(as("SU", with(words, "--weight", "1g", "--reason", "late"))));
+    assertEquals(2, lab.run(as("SU", words)));
+    assertEquals(before, ledger());
+  }
+
+  @Test
+  void takingAFileInAsksWhoIsThereAsOtherWritingDoesAndGivingOneAsksNobody() throws Exception {
+    Files.writeString(folder.resolve("5555"), "5555\n");
+    lab.ok(as("SU", "people", "add", "RD", "--right", "read", "--new-pin-file", pin("5555")));
+    lab.ok("files", "--give", "epa-160.2.method", "--out", folder.resolve("given").toString());
+    Path own = folder.resolve("own.method");
+    String preset = Files.readString(folder.resolve("given/epa-160.2.method"));
+    Files.writeString(own, preset.replace("epa-160.2", "own"));
+    Path kept = lab.folder().resolve("methods/own.method");
+    String[] take = {"files", "--take", own.toString()};
+    assertEquals(1, lab.run(take), "nobody's PIN");
+    assertFalse(Files.exists(kept));
+    assertEquals(1, lab.run(with(take, "--operator", "RD", "--pin-file", pin("5555"))));
+    assertTrue(lab.err().contains("weigh"), lab.err());
+    assertFalse(Files.exists(kept));
+    lab.ok(as("AB", take));
+    assertTrue(Files.exists(kept));
+    lab.ok("files");
+  }
+
+  @Test
   void wrongPinsMakeTheNextTryWait() throws Exception {
     String[] words = {"room", "--temperature", "21", "--operator", "SU", "--pin-file", pin("0000")};
     String before = ledger();

@@ -39,6 +39,9 @@ final class FilesCommand implements Task {
     if (to == null && !give.isEmpty()) {
       throw new Problem.WrongUse("Where to?", "Give --out DIR.");
     }
+    if (!take.isEmpty()) {
+      session.weigher();
+    }
     OwnFiles own = new OwnFiles(session.labFolder());
     List<String> taken = take.stream().map(own::take).map(Path::toString).toList();
     List<String> given =

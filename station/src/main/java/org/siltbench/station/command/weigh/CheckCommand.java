@@ -10,12 +10,16 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.command.Session;
 import org.siltbench.station.command.Task;
+import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.life.Fields;
+import org.siltbench.station.work.check.CheckOverride;
 import org.siltbench.station.work.check.CheckWeighing;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.check.ControlSheet;
 import org.siltbench.station.work.check.ControlValues;
 import org.siltbench.station.work.check.Phase;
 import org.siltbench.station.work.check.SingleCheck;
+import org.siltbench.station.work.equip.BalanceRecord;
 import org.siltbench.station.work.weigh.Scale;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -27,7 +31,6 @@ final class CheckCommand implements Task {
 
   @Option(
       names = "--weight",
-      required = true,
       paramLabel = "W",
       description = "a recorded check weight, or a nominal mass as 100mg or 20g")
   private String weight = "";
@@ -47,8 +50,26 @@ final class CheckCommand implements Task {
   @Option(names = "--limit", paramLabel = "MG", description = "another limit, mg")
   private @Nullable String limit;
 
+  @Option(
+      names = "--override",
+      description =
+          "weigh nothing: a supervisor says to weigh on in spite of a failed or missing check, with"
+              + " --reason; until the next check of this balance, today at the longest")
+  private boolean override;
+
+  @Option(names = "--reason", paramLabel = "TEXT", description = "with --override: why")
+  private String reason = "";
+
   @Override
   public int run(Session session) throws InterruptedException {
+    if (override) {
+      return weighOn(session);
+    }
+    if (weight.isBlank() || !reason.isEmpty()) {
+      throw new Problem.WrongUse(
+          weight.isBlank() ? "Which weight?" : "A reason is no part of a check.",
+          "Give --weight W; --reason goes with --override.");
+    }
     Phase when = Phase.of(phase);
     Mass most = limit();
     Bench bench = Practised.bench(session, balance.spec());
@@ -65,6 +86,34 @@ final class CheckCommand implements Task {
       tell(session, checked, signals(bench, scale.name(), checked));
       return checked.check().pass() ? 0 : 1;
     }
+  }
+
+  /** The balance is not opened: only its name counts. */
+  private int weighOn(Session session) {
+    if (!weight.isBlank()) {
+      throw new Problem.WrongUse(
+          "With --override nothing is weighed.", "Leave --weight out, or --override.");
+    }
+    Bench bench = session.existingBench();
+    String name = BalanceRecord.nameOf(bench.register(), Scale.parse(balance.spec()));
+    Entry entry = new CheckOverride(name, reason).record(bench);
+    Fields data = Fields.of(entry);
+    Map<String, @Nullable Object> document = new LinkedHashMap<>();
+    document.put("balance", name);
+    document.put("override", true);
+    document.put("fault", data.text("fault"));
+    document.put("reason", data.text("reason"));
+    document.put("by", entry.by());
+    Map<String, Object> ledger = new LinkedHashMap<>();
+    ledger.put("bench", entry.ref().bench());
+    ledger.put("seq", entry.ref().seq());
+    document.put("ledger", ledger);
+    session.document(document);
+    session.fact("weigh on with " + name + ": entry " + entry.ref());
+    session.message(
+        "This holds until the next check of this balance, today at the longest. It is no pass: each"
+            + " mass carries the flag check-overridden, and a release asks.");
+    return 0;
   }
 
   private @Nullable Mass limit() {

@@ -18,6 +18,7 @@ import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.desk.Weighing;
+import org.siltbench.station.window.override.OverrideModel;
 import org.siltbench.station.work.check.CheckSheet;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.check.Phase;
@@ -51,11 +52,13 @@ final class CheckModel implements Weighing.Listener {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<CheckSheet>> sheet =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final OverrideModel override;
   private String weight = "";
 
   CheckModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(CheckModel.class);
+    this.override = new OverrideModel(desk);
     this.weight = desk.prefs().get(Prefs.Name.WEIGHT);
     desk.changesInFront("check", this::refresh);
   }
@@ -80,6 +83,11 @@ final class CheckModel implements Weighing.Listener {
     return sheet.getReadOnlyProperty();
   }
 
+  /** The way out where the check is failed or missing. */
+  OverrideModel override() {
+    return override;
+  }
+
   /** The weight that was used last. */
   String weight() {
     return weight;
@@ -97,6 +105,7 @@ final class CheckModel implements Weighing.Listener {
 
   /** Looks again. */
   void refresh() {
+    override.look();
     desk.work().run(this::look, this::show);
   }
 

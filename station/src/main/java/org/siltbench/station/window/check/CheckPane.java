@@ -17,11 +17,13 @@ import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.ChartView;
 import org.siltbench.station.window.look.Choices;
 import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.FocusScroll;
 import org.siltbench.station.window.look.Grid;
 import org.siltbench.station.window.look.Moments;
 import org.siltbench.station.window.look.Segments;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
+import org.siltbench.station.window.override.OverridePane;
 import org.siltbench.station.work.check.CheckSheet;
 import org.siltbench.station.work.check.Phase;
 
@@ -37,6 +39,7 @@ final class CheckPane extends HBox {
   private final ComboBox<String> method;
   private final Label step = Controls.label("check-step");
   private final VBox verdict = new VBox();
+  private final OverridePane override;
   private final Button go;
   private final Button stop;
   private final ChartView chart = new ChartView();
@@ -44,7 +47,8 @@ final class CheckPane extends HBox {
   private final ObservableList<CheckSheet.Line> lines = FXCollections.observableArrayList();
   private Phase phase = Phase.OPENING;
 
-  CheckPane(CheckModel model, Texts texts, Moments moments) {
+  CheckPane(CheckModel model, OverridePane override, Texts texts, Moments moments) {
+    this.override = override;
     this.model = model;
     this.texts = texts;
     this.moments = moments;
@@ -68,7 +72,8 @@ final class CheckPane extends HBox {
     model.verdict().subscribe(this::show);
   }
 
-  private VBox left() {
+  /** What finds no room under many notices is scrolled to. */
+  private FocusScroll left() {
     Segments when =
         new Segments(
             texts,
@@ -88,20 +93,24 @@ final class CheckPane extends HBox {
             go,
             stop,
             step,
-            verdict);
-    left.getStyleClass().addAll("card", "check-left");
-    return left;
+            verdict,
+            override);
+    left.getStyleClass().add("card");
+    FocusScroll scroll = new FocusScroll(left);
+    scroll.getStyleClass().add("check-left");
+    scroll.setFitToHeight(true);
+    return scroll;
   }
 
   private VBox right() {
     Grid<CheckSheet.Line> table =
         new Grid<>(texts, "checks", "checks.none", lines)
-            .column("at", 19, line -> moments.at(line.at()))
+            .column("at", 17, line -> moments.at(line.at()))
             .column("weight", 13, CheckSheet.Line::weight)
             .column("phase", 13, line -> texts.get("phase." + line.phase()).replace("_", ""))
             .column("reading", 14, CheckSheet.Line::reading)
             .column("error", 12, CheckSheet.Line::error)
-            .column("limit", 11, CheckSheet.Line::limit)
+            .column("limit", 13, CheckSheet.Line::limit)
             .nodes("verdict", 18, this::chip);
     table.getStyleClass().add("tight");
     VBox.setVgrow(table, Priority.ALWAYS);

@@ -14,6 +14,7 @@ import org.siltbench.station.window.look.Moments;
 import org.siltbench.station.window.look.Segments;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
+import org.siltbench.station.window.override.OverridePane;
 import org.siltbench.station.work.check.CheckSheet;
 
 /** The check in front, and the records of balance, weights and room behind it. */
@@ -26,7 +27,12 @@ final class CheckView extends VBox {
   CheckView(CheckModel model, EquipModel equip, Desk desk) {
     texts = desk.texts(CheckView.class);
     Moments moments = new Moments(desk.clock(), desk.locale());
-    check = new CheckPane(model, texts, moments);
+    check =
+        new CheckPane(
+            model,
+            new OverridePane(model.override(), desk.texts(OverridePane.class)),
+            texts,
+            moments);
     Node balance = new BalancePane(equip, texts, () -> LocalDate.now(desk.clock()));
     Node weights = new WeightsPane(equip, texts, () -> LocalDate.now(desk.clock()));
     Node room = new RoomPane(equip, texts, moments);
@@ -66,6 +72,9 @@ final class CheckView extends VBox {
   private HBox chip(CheckSheet now) {
     if (now.balance().isEmpty()) {
       return Controls.chip(Tone.PLAIN, Shape.RING, texts.get("state.none"));
+    }
+    if (now.today().override().isPresent()) {
+      return Controls.chip(Tone.WARN, Shape.TRIANGLE, texts.get("state.overridden", now.balance()));
     }
     if (now.today().last().isEmpty()) {
       return Controls.chip(Tone.WARN, Shape.TRIANGLE, texts.get("state.missing", now.balance()));

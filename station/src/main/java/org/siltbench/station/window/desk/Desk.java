@@ -12,6 +12,8 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.OpenLab;
+import org.siltbench.station.people.GuardedLab;
+import org.siltbench.station.people.Person;
 import org.siltbench.station.work.equip.BalanceRecord;
 import org.siltbench.station.work.live.LiveBalance;
 import org.siltbench.station.work.method.MethodBook;
@@ -24,7 +26,7 @@ public final class Desk {
 
   /** The parts that a desk is made of. */
   public record Parts(
-      OpenLab lab,
+      GuardedLab lab,
       SignOn signOn,
       Prefs prefs,
       Notices notices,
@@ -51,6 +53,11 @@ public final class Desk {
   /** The lab; whoever is signed on writes its entries. Ask and act only within {@link #work()}. */
   public OpenLab lab() {
     return parts.lab();
+  }
+
+  /** The same lab for one act of somebody who was let in for it alone, as a supervisor is. */
+  public OpenLab labOf(Person other) {
+    return parts.lab().as(other);
   }
 
   /** The clock of the bench. */

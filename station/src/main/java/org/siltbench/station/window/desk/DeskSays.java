@@ -6,6 +6,7 @@ import org.siltbench.station.said.Code;
 enum DeskSays implements Code {
   NOT_KEPT,
   SUPERVISOR_ONLY,
+  WEIGHER_ONLY,
   NOBODY_SIGNED_ON,
   PAN_IN_USE,
   UNEXPECTED

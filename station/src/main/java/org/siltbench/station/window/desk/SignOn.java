@@ -83,6 +83,17 @@ public final class SignOn {
     }
   }
 
+  /**
+   * For what writes into the lab's folder but not into its ledger; an open lab asks nobody.
+   *
+   * @throws Problem.Refused if whoever is here may only read, or nobody is
+   */
+  public void requireWeigher() {
+    if (!people.isOpen() && !door().right().includes(Right.WEIGH)) {
+      throw new Problem.Refused(DeskSays.WEIGHER_ONLY);
+    }
+  }
+
   /** Whose badge was scanned, if it is one. */
   public Optional<String> ofBadge(String scanned) {
     return people.isOpen() ? Optional.empty() : people.ofBadge(scanned);
@@ -111,6 +122,12 @@ public final class SignOn {
     if (!now.equals(initials.get())) {
       initials.set(now);
     }
+  }
+
+  /** True if whoever is at the bench may do what takes a supervisor; in an open lab anybody may. */
+  public boolean supervises() {
+    return people.isOpen()
+        || signed.current().filter(p -> p.right().includes(Right.SUPERVISE)).isPresent();
   }
 
   /** Who writes the next entry; any thread. */

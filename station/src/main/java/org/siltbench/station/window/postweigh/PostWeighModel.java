@@ -27,6 +27,7 @@ import org.siltbench.station.window.desk.Lists;
 import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.desk.Weighing;
+import org.siltbench.station.window.override.OverrideModel;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.live.LiveBalance;
@@ -78,10 +79,18 @@ final class PostWeighModel implements Weighing.Listener {
   private String surprising = "";
   private String next = "";
 
+  private final OverrideModel override;
+
   PostWeighModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(PostWeighModel.class);
+    this.override = new OverrideModel(desk);
     desk.changesInFront(ID, this::refresh);
+  }
+
+  /** The way out where a check has stopped the run. */
+  OverrideModel override() {
+    return override;
   }
 
   ObservableList<String> batches() {
@@ -178,6 +187,7 @@ final class PostWeighModel implements Weighing.Listener {
     rows.clear();
     answer.set(Optional.empty());
     end.set("");
+    override.withdraw();
     step.set(Step.EMPTY_PAN);
     PostScans fresh = new PostScans(() -> desk.work().onScreen(this::asked));
     scans = fresh;
@@ -197,7 +207,7 @@ final class PostWeighModel implements Weighing.Listener {
         PostWeighRun.of(desk.lab(), desk.methods(), scale.pan(), from, settings, new Told());
     run = started;
     PostWeighReport report = started.run();
-    desk.work().onScreen(() -> close(report));
+    desk.work().onScreen(() -> close(report, started.stoppedByCheck()));
   }
 
   /** Hears the run on its own thread and brings what it says to the screen's. */
@@ -377,7 +387,10 @@ final class PostWeighModel implements Weighing.Listener {
     step.set(declined.measured() == null ? step.get() : Step.TAKE_OFF);
   }
 
-  private void close(PostWeighReport report) {
+  private void close(PostWeighReport report, boolean byCheck) {
+    if (byCheck) {
+      override.look();
+    }
     end.set(
         report.stopped().isEmpty()
             ? texts.get("end", report.weighings().size(), report.left().size())

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.ScanTaker;
+import org.siltbench.station.window.override.OverridePane;
 import org.siltbench.station.window.shell.Screen;
 import org.siltbench.station.work.scan.BagScan;
 
@@ -15,7 +16,11 @@ public final class PostWeighScreen implements Screen {
 
   public PostWeighScreen(Desk desk) {
     model = new PostWeighModel(desk);
-    view = new PostWeighView(model, desk.texts(PostWeighScreen.class));
+    view =
+        new PostWeighView(
+            model,
+            new OverridePane(model.override(), desk.texts(OverridePane.class)),
+            desk.texts(PostWeighScreen.class));
   }
 
   @Override

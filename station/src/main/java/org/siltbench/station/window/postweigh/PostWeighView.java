@@ -2,9 +2,9 @@ package org.siltbench.station.window.postweigh;
 
 import javafx.scene.Node;
 import org.siltbench.station.window.desk.Texts;
-import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.Happened;
 import org.siltbench.station.window.look.RunColumns;
+import org.siltbench.station.window.override.OverridePane;
 import org.siltbench.station.window.postweigh.PostWeighModel.Step;
 
 /** Left what to do and the verdict, right what is on the disk. */
@@ -15,21 +15,12 @@ final class PostWeighView {
   private final PostNowCard now;
   private final RunColumns columns;
 
-  PostWeighView(PostWeighModel model, Texts texts) {
+  PostWeighView(PostWeighModel model, OverridePane wayOut, Texts texts) {
     this.texts = texts;
     this.setUp = new PostSetUpCard(model, texts);
     this.now = new PostNowCard(model, texts);
     this.columns =
-        new RunColumns(
-            Controls.text(texts, "title", "title"),
-            setUp,
-            now,
-            model.end(),
-            new Happened<>(
-                Controls.text(texts, "list", "subtitle"),
-                Controls.text(texts, "list.empty", "hint"),
-                model.rows(),
-                this::row));
+        new RunColumns(texts, setUp, now, model.end(), wayOut, "list.", model.rows(), this::row);
     model.step().subscribe(this::show);
   }
 

@@ -29,6 +29,7 @@ import org.siltbench.station.window.desk.Notice;
 import org.siltbench.station.window.desk.Prefs;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.desk.Weighing;
+import org.siltbench.station.window.override.OverrideModel;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.check.CheckWeight;
 import org.siltbench.station.work.label.BagLabels;
@@ -80,10 +81,18 @@ final class PreWeighModel implements Weighing.Listener {
   private final ReadOnlyIntegerWrapper due = new ReadOnlyIntegerWrapper();
   private @Nullable BagScans bags;
 
+  private final OverrideModel override;
+
   PreWeighModel(Desk desk) {
     this.desk = desk;
     this.texts = desk.texts(PreWeighModel.class);
+    this.override = new OverrideModel(desk);
     desk.changesInFront(ID, this::refresh);
+  }
+
+  /** The way out where a check has stopped the run. */
+  OverrideModel override() {
+    return override;
   }
 
   ObservableList<Choice> batches() {
@@ -185,6 +194,7 @@ final class PreWeighModel implements Weighing.Listener {
     done.set(0);
     due.set(setup.due());
     end.set("");
+    override.withdraw();
     step.set(Step.EMPTY_PAN);
     bags = closeBags ? new BagScans(this::askBag, this::bagClosed, this::wrongBag) : null;
     try {
@@ -209,7 +219,7 @@ final class PreWeighModel implements Weighing.Listener {
             after(setup),
             desk.weighing().heard(this));
     PreWeighReport report = run.run();
-    desk.work().onScreen(() -> close(setup, report));
+    desk.work().onScreen(() -> close(setup, report, run.stoppedByCheck()));
   }
 
   private AfterRecord after(PreSetup setup) {
@@ -347,7 +357,10 @@ final class PreWeighModel implements Weighing.Listener {
     step.set(Step.TAKE_OFF);
   }
 
-  private void close(PreSetup setup, PreWeighReport report) {
+  private void close(PreSetup setup, PreWeighReport report, boolean byCheck) {
+    if (byCheck) {
+      override.look();
+    }
     String name = setup.batch().name();
     end.set(
         report.stopped().isEmpty()

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.ScanTaker;
+import org.siltbench.station.window.override.OverridePane;
 import org.siltbench.station.window.shell.Screen;
 
 /** Weighs clean filters, hands-free. */
@@ -14,7 +15,11 @@ public final class PreWeighScreen implements Screen {
 
   public PreWeighScreen(Desk desk) {
     model = new PreWeighModel(desk);
-    view = new PreWeighView(model, desk.texts(PreWeighScreen.class));
+    view =
+        new PreWeighView(
+            model,
+            new OverridePane(model.override(), desk.texts(OverridePane.class)),
+            desk.texts(PreWeighScreen.class));
   }
 
   @Override

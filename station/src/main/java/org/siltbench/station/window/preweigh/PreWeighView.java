@@ -2,11 +2,11 @@ package org.siltbench.station.window.preweigh;
 
 import javafx.scene.Node;
 import org.siltbench.station.window.desk.Texts;
-import org.siltbench.station.window.look.Controls;
 import org.siltbench.station.window.look.Happened;
 import org.siltbench.station.window.look.RunColumns;
 import org.siltbench.station.window.look.Shape;
 import org.siltbench.station.window.look.Tone;
+import org.siltbench.station.window.override.OverridePane;
 import org.siltbench.station.window.preweigh.PreWeighModel.Step;
 
 /** Left what to do, right what is on the disk. */
@@ -17,21 +17,20 @@ final class PreWeighView {
   private final SetUpCard setUp;
   private final RunColumns columns;
 
-  PreWeighView(PreWeighModel model, Texts texts) {
+  PreWeighView(PreWeighModel model, OverridePane wayOut, Texts texts) {
     this.model = model;
     this.texts = texts;
     this.setUp = new SetUpCard(model, texts);
     this.columns =
         new RunColumns(
-            Controls.text(texts, "title", "title"),
+            texts,
             setUp,
             new NowCard(model, texts),
             model.end(),
-            new Happened<>(
-                Controls.text(texts, "list", "subtitle"),
-                Controls.text(texts, "list.empty", "hint"),
-                model.rows(),
-                this::row));
+            wayOut,
+            "list.",
+            model.rows(),
+            this::row);
     model.step().subscribe(this::show);
   }
 

@@ -295,7 +295,10 @@ final class SettingsModel {
   /** Takes a line format, a method or a label stock in from elsewhere. */
   void takeFile(String file) {
     act(
-        () -> new OwnFiles(desk.lab().folder()).take(Path.of(file.strip())),
+        () -> {
+          desk.signOn().requireWeigher();
+          return new OwnFiles(desk.lab().folder()).take(Path.of(file.strip()));
+        },
         kept -> {
           refresh();
           tell(texts.get("own.taken", kept.getFileName()));

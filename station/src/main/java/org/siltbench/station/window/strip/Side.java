@@ -69,6 +69,8 @@ final class Side extends VBox {
               case MISSING -> Controls.chip(Tone.WARN, Shape.CLOCK, texts.get("check.MISSING"));
               case PASSED -> Controls.chip(Tone.GOOD, Shape.TICK, texts.get("check.PASSED"));
               case FAILED -> Controls.chip(Tone.BAD, Shape.CROSS, texts.get("check.FAILED"));
+              case OVERRIDDEN ->
+                  Controls.chip(Tone.WARN, Shape.TRIANGLE, texts.get("check.OVERRIDDEN"));
             });
   }
 

@@ -29,7 +29,8 @@ public final class StripModel {
     UNKNOWN,
     MISSING,
     PASSED,
-    FAILED
+    FAILED,
+    OVERRIDDEN
   }
 
   /**
@@ -151,6 +152,9 @@ public final class StripModel {
     CheckState state =
         CheckState.of(
             desk.lab().register(), name, LocalDate.now(desk.clock()), desk.clock().getZone());
+    if (state.override().isPresent()) {
+      return Check.OVERRIDDEN;
+    }
     if (state.last().isEmpty()) {
       return Check.MISSING;
     }

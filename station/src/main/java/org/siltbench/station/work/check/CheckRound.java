@@ -26,6 +26,7 @@ public final class CheckRound {
   private final CheckWeighing weighing;
   private int since;
   private int recorded;
+  private boolean stopped;
 
   /**
    * Checks on one balance.
@@ -70,6 +71,10 @@ public final class CheckRound {
     if (state.passed()) {
       return Words.none();
     }
+    if (state.override().isPresent()) {
+      listener.accept(new WeighEvent.Warned(state.inSpite()));
+      return Words.none();
+    }
     return weight == null ? tell(state.fault()) : check(weight, Phase.OPENING);
   }
 
@@ -111,9 +116,15 @@ public final class CheckRound {
             checked.check().limit().toMilligrams()));
   }
 
+  /** True if a check has stopped the work, and not its end or a refusal. */
+  public boolean hasStopped() {
+    return stopped;
+  }
+
   private Words tell(Words fault) {
     if (stops()) {
-      return fault;
+      stopped = true;
+      return Said.of(CheckSays.STOPPED, fault);
     }
     listener.accept(new WeighEvent.Warned(fault));
     return Words.none();

@@ -13,5 +13,9 @@ enum CheckSays implements Code {
   BRACKET_DUE,
   CHECK_FAILED,
   NO_CERTIFICATE,
-  OVERDUE
+  OVERDUE,
+  STOPPED,
+  WEIGH_ON,
+  HAS_PASSED,
+  SAID_ALREADY
 }

@@ -31,6 +31,7 @@ public final class LogSheets {
   private final List<LogSheet.Correction> corrections = new ArrayList<>();
   private final Set<String> named = new HashSet<>();
   private final List<Entry> checks = new ArrayList<>();
+  private final List<LogSheet.InSpite> overrides = new ArrayList<>();
 
   private LogSheets(RegisterView register) {
     this.register = register;
@@ -47,6 +48,7 @@ public final class LogSheets {
         method.standard() + ", " + method.edition(),
         lines,
         sheets.checkLines(),
+        sheets.overrides,
         sheets.corrections);
   }
 
@@ -79,12 +81,26 @@ public final class LogSheets {
     TreeSet<String> days = new TreeSet<>();
     weighings.values().forEach(entry -> days.add(entry.at().toLocalDate().toString()));
     for (Entry entry : register.history(About.balance(balance))) {
-      if (entry.kind().equals("check.weighed")
-          && days.contains(entry.at().toLocalDate().toString())) {
+      boolean sameDay = days.contains(entry.at().toLocalDate().toString());
+      if (sameDay && entry.kind().equals("check.weighed")) {
         checks.add(entry);
         corrections(entry);
+      } else if (sameDay && entry.kind().equals("check.overridden")) {
+        checks.add(entry);
+        overrides.add(override(entry));
       }
     }
+  }
+
+  private static LogSheet.InSpite override(Entry entry) {
+    Fields data = Fields.of(entry);
+    return new LogSheet.InSpite(
+        entry.ref().toString(),
+        entry.at(),
+        data.text("balance"),
+        entry.by(),
+        data.text("fault"),
+        data.text("reason"));
   }
 
   private void corrections(Entry entry) {
@@ -173,7 +189,11 @@ public final class LogSheets {
       boolean before = !entry.at().isAfter(at);
       boolean sameDay = entry.at().toLocalDate().equals(at.toLocalDate());
       if (before && sameDay && data.text("balance").equals(balance)) {
-        found = (data.flag("pass") ? "passed " : "FAILED ") + entry.at().format(CLOCK);
+        String when = entry.at().format(CLOCK);
+        found =
+            entry.kind().equals("check.overridden")
+                ? found + ", overridden " + when
+                : (data.flag("pass") ? "passed " : "FAILED ") + when;
       }
     }
     return found;
@@ -199,6 +219,9 @@ public final class LogSheets {
   private List<LogSheet.Check> checkLines() {
     List<LogSheet.Check> out = new ArrayList<>();
     for (Entry entry : checks) {
+      if (entry.kind().equals("check.overridden")) {
+        continue;
+      }
       Fields data = Fields.of(entry);
       out.add(
           new LogSheet.Check(

@@ -250,6 +250,11 @@ public final class PostWeighRun {
     return settings.goOn() ? Words.none() : Said.of(PostWeighSays.STOPPED);
   }
 
+  /** True if a failed or missing check has stopped it. */
+  public boolean stoppedByCheck() {
+    return checks.hasStopped();
+  }
+
   /** What is on the disk so far. */
   public PostWeighReport soFar() {
     return report(Words.none());

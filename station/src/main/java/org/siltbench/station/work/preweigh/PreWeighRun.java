@@ -180,6 +180,11 @@ public final class PreWeighRun {
     repeats.add(recorded(turn.filter(), seen, record.repeat(turn, seen)));
   }
 
+  /** True if a failed or missing check has stopped it. */
+  public boolean stoppedByCheck() {
+    return checks.hasStopped();
+  }
+
   /** What has been recorded so far. */
   public PreWeighReport soFar() {
     return report(Words.none());

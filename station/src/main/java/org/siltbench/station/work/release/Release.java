@@ -140,8 +140,8 @@ public record Release(String batch, String report, boolean partial, String accep
     }
     return row.result().flags().stream()
         .filter(flag -> flag.level() == Flag.Level.STOP)
-        .findFirst()
         .map(flag -> Elsewhere.words(flag.reason()))
+        .reduce((one, more) -> Words.joined(" ", List.of(one, more)))
         .orElse(Words.none());
   }
 

@@ -6,9 +6,11 @@ import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.siltbench.station.life.About;
 import org.siltbench.station.life.BalanceState;
 import org.siltbench.station.life.BalanceState.Check;
+import org.siltbench.station.life.BalanceState.InSpite;
 import org.siltbench.station.life.Weighed;
 import org.siltbench.station.register.RegisterView;
 
@@ -24,7 +26,7 @@ final class CheckCover {
 
   private final RegisterView register;
   private final ZoneId zone;
-  private final Map<String, List<Check>> byBalance = new HashMap<>();
+  private final Map<String, Optional<BalanceState>> byBalance = new HashMap<>();
 
   CheckCover(RegisterView register, ZoneId zone) {
     this.register = register;
@@ -33,12 +35,28 @@ final class CheckCover {
 
   /** The checks of a balance, oldest first. */
   List<Check> of(String balance) {
+    return state(balance).map(BalanceState::checks).orElse(List.of());
+  }
+
+  private Optional<BalanceState> state(String balance) {
     return byBalance.computeIfAbsent(
-        balance,
-        name ->
-            BalanceState.fold(name, register.history(About.balance(name)))
-                .map(BalanceState::checks)
-                .orElse(List.of()));
+        balance, name -> BalanceState.fold(name, register.history(About.balance(name))));
+  }
+
+  /**
+   * The supervisor's word under which it was weighed in spite of a check: said before it on its
+   * day, and no check of the balance between.
+   */
+  Optional<InSpite> inSpite(Weighed weighed) {
+    return state(weighed.balance()).map(BalanceState::overrides).orElse(List.of()).stream()
+        .filter(said -> !said.at().isAfter(weighed.at()))
+        .filter(said -> day(said.at()).equals(day(weighed.at())))
+        .filter(said -> of(weighed.balance()).stream().noneMatch(c -> between(said, c, weighed)))
+        .reduce((earlier, later) -> later);
+  }
+
+  private static boolean between(InSpite said, Check check, Weighed weighed) {
+    return check.at().isAfter(said.at()) && !check.at().isAfter(weighed.at());
   }
 
   /**

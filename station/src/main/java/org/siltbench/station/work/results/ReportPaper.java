@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,7 @@ import org.siltbench.labels.chart.ControlChart;
 import org.siltbench.labels.report.TestReport;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.About;
+import org.siltbench.station.life.BalanceState.InSpite;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.Weighed;
 import org.siltbench.station.register.RegisterView;
@@ -45,12 +47,14 @@ final class ReportPaper {
 
   private final RegisterView register;
   private final BatchResults results;
+  private final CheckCover cover;
   private final String client;
   private final Optional<Fields> release;
   private boolean compared;
   private final Set<Flag> used = EnumSet.noneOf(Flag.class);
 
-  ReportPaper(RegisterView register, BatchResults results, String client) {
+  ReportPaper(RegisterView register, BatchResults results, CheckCover cover, String client) {
+    this.cover = cover;
     this.register = register;
     this.results = results;
     this.client = client;
@@ -320,12 +324,40 @@ final class ReportPaper {
         });
     results.report().flags().forEach(flag -> out.add(flag.means()));
     out.addAll(new FurtherStatements(results).all(compared));
+    out.addAll(inSpite());
     text(out, "accepted", "Released with this reason: ");
     results.pending().forEach((id, why) -> pending(out, id, why));
     if (release.isEmpty()) {
       out.add("This is a draft: its results have not been released.");
     }
     return out;
+  }
+
+  /** Each supervisor's word under which something of the batch was weighed, once. */
+  private List<String> inSpite() {
+    Map<String, String> said = new TreeMap<>();
+    for (FilterResult row : results.rows()) {
+      for (Weighed weighed : row.state().weighings()) {
+        cover
+            .inSpite(weighed)
+            .ifPresent(one -> said.put(one.ref().toString(), sentence(weighed.balance(), one)));
+      }
+    }
+    return List.copyOf(said.values());
+  }
+
+  private static String sentence(String balance, InSpite said) {
+    return "Balance "
+        + balance
+        + (said.fault().equals("missing") ? " was not checked: " : " had failed its check: ")
+        + said.by()
+        + " said on "
+        + said.at().format(DAY_AND_MINUTE)
+        + " to weigh on all the same, because: "
+        + said.reason()
+        + " (ledger entry "
+        + said.ref()
+        + ").";
   }
 
   private void text(List<String> out, String field, String before) {

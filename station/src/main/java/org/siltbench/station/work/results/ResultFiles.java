@@ -186,7 +186,11 @@ public final class ResultFiles {
       boolean compared) {
     LocalDate today = LocalDate.now(bench.clock());
     var paper =
-        new ReportPaper(bench.register(), results, client)
+        new ReportPaper(
+                bench.register(),
+                results,
+                new CheckCover(bench.register(), bench.clock().getZone()),
+                client)
             .comparing(compared)
             .report(control, today);
     Path file = folder.resolve(name);

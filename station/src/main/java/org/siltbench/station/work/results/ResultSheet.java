@@ -113,9 +113,10 @@ public record ResultSheet(
   }
 
   static ResultSheet of(Bench bench, BatchResults results) {
+    CheckCover cover = new CheckCover(bench.register(), bench.clock().getZone());
     TestReport report =
-        new ReportPaper(bench.register(), results, "")
-            .report(checks(bench, results), LocalDate.now(bench.clock()));
+        new ReportPaper(bench.register(), results, cover, "")
+            .report(checks(bench, results, cover), LocalDate.now(bench.clock()));
     ZoneId zone = bench.clock().getZone();
     return new ResultSheet(
         results.batch(),
@@ -125,8 +126,8 @@ public record ResultSheet(
         results.report().flags().stream().map(Seen::of).toList());
   }
 
-  private static @Nullable ControlChart checks(Bench bench, BatchResults results) {
-    CheckCover cover = new CheckCover(bench.register(), bench.clock().getZone());
+  private static @Nullable ControlChart checks(
+      Bench bench, BatchResults results, CheckCover cover) {
     List<Check> weighed = new ArrayList<>();
     new Trace(bench.register(), cover, results)
         .balances()

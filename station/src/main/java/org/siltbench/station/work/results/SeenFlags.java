@@ -150,6 +150,7 @@ final class SeenFlags {
         // nothing speaks against it
       }
     }
+    add(flags, checks.inSpite(weighed).isPresent(), Flag.CHECK_OVERRIDDEN);
   }
 
   private void heat(Set<Flag> flags, FilterState state) {

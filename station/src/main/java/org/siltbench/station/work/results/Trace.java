@@ -39,6 +39,8 @@ final class Trace {
             Column.number("u_mg", "standard uncertainty of the settled mean, mg"),
             Column.text("balance", "which balance"),
             Column.text("check", "balance check around it: passed, missing or failed"),
+            Column.text(
+                "check_override", "entry of a supervisor's word to weigh on in spite of it"),
             Column.text("cycle", "drying cycle before it"),
             Column.text("operator", "who weighed"),
             Column.text("origin", "observed, two presses, keyed or stated"),
@@ -62,6 +64,7 @@ final class Trace {
         Double.toString(weighed.uMg()),
         weighed.balance(),
         checks.around(weighed).name().toLowerCase(java.util.Locale.ROOT),
+        checks.inSpite(weighed).map(said -> said.ref().toString()).orElse(""),
         weighed.cycle(),
         weighed.by(),
         origin(weighed),

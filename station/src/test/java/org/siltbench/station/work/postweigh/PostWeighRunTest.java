@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayDeque;
@@ -26,6 +27,7 @@ import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Status;
 import org.siltbench.station.life.TestLab;
 import org.siltbench.station.work.Facts;
+import org.siltbench.station.work.check.CheckOverride;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.weigh.PanWatch;
 import org.siltbench.station.work.weigh.Pans;
@@ -303,6 +305,45 @@ class PostWeighRunTest {
             == org.siltbench.calc.method.BalanceRule.MissingCheck.STOP;
     assertEquals(stops, report.stopped().contains("failed"), report.toString());
     assertEquals(!stops, pan.warned.stream().anyMatch(w -> w.contains("failed")));
+  }
+
+  /** A lab's own method, as the preset but for a check that stops. */
+  private String stopping() throws Exception {
+    String text = methods.get("sm-2540d-22").text();
+    String own =
+        text.replace("sm-2540d-22", "own-stop")
+            .replaceFirst("missing_check = *warn", "missing_check = stop");
+    Files.createDirectories(folder.resolve("methods"));
+    Files.writeString(folder.resolve("methods/own-stop.method"), own);
+    methods = MethodBook.of(folder);
+    return "own-stop";
+  }
+
+  @Test
+  void a_supervisors_word_lets_the_weighing_go_on_and_each_run_says_so() throws Exception {
+    close();
+    lab = new TestLab(folder.resolve("strict"), 6);
+    ids = lab.batch(stopping(), "sample", "sample");
+    for (String id : ids) {
+      lab.pre(id, "0.11234");
+      lab.write("sample.received", "filter", id, "sample", id, "volume_ml", "250");
+    }
+    check(false);
+    dry(ids);
+    pan.mass(ids.get(0), "0.12900").mass(ids.get(1), "0.13000");
+    PostWeighReport stopped = run(ids.get(0));
+    assertTrue(stopped.weighings().isEmpty());
+    assertTrue(stopped.stopped().contains("--override"), stopped.stopped());
+    new CheckOverride("B1", "draught while the weight lay there").record(lab.bench());
+    assertEquals("", run(ids.get(0)).stopped());
+    assertTrue(
+        pan.warned.stream()
+            .anyMatch(w -> w.contains("AB has said") && w.contains("draught while the weight")),
+        pan.warned.toString());
+    assertEquals("0.12900", state(0).postMass().orElseThrow().digits());
+    check(false);
+    assertFalse(run(ids.get(1)).stopped().isEmpty(), "the next check has ended it");
+    assertTrue(state(1).post().isEmpty());
   }
 
   private void redryInDishes() {

@@ -20,6 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.calc.flag.Flag;
+import org.siltbench.labels.log.LogSheet;
 import org.siltbench.station.Problem;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.ledger.Entry;
@@ -28,6 +29,7 @@ import org.siltbench.station.life.Status;
 import org.siltbench.station.life.TestLab;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.batch.Batches;
+import org.siltbench.station.work.check.CheckOverride;
 import org.siltbench.station.work.correct.Correction;
 import org.siltbench.station.work.correct.Hold;
 import org.siltbench.station.work.correct.Rejection;
@@ -233,6 +235,45 @@ class BatchResultsTest {
   }
 
   @Test
+  void a_mass_weighed_in_spite_of_a_failed_check_carries_it_into_result_release_log_and_report() {
+    check(false);
+    assertEquals(Set.of(), overridden());
+    Entry said = new CheckOverride("B1", "the weight was dropped").record(lab.bench());
+    assertEquals(Set.of(), overridden(), "what was weighed before is not what was meant");
+    lab.clock().advance(Duration.ofMinutes(1));
+    weighed("D3", "0.12890");
+    check(true);
+    weighed("D4", "0.12891", "0.12991");
+    assertEquals(Set.of(ids.get(0)), overridden());
+    assertTrue(row(0).result().flags().contains(Flag.CHECK_FAILED), "it is no pass");
+    Problem.Refused no =
+        assertThrows(Problem.Refused.class, () -> release("").record(lab.bench(), methods));
+    assertTrue(no.what().contains("supervisor's word"), no.what());
+    var sheet = logSheet();
+    assertEquals("the weight was dropped", sheet.overrides().get(0).reason());
+    assertTrue(
+        sheet.lines().stream().anyMatch(line -> line.check().matches("FAILED .*, overridden .*")));
+    String statements = ResultSheet.of(lab.bench(), results()).report().statements().toString();
+    assertTrue(statements.contains("the weight was dropped"), statements);
+    assertTrue(statements.contains(said.ref().toString()), statements);
+    CheckCover cover = new CheckCover(lab.bench().register(), lab.clock().getZone());
+    List<List<String>> traced =
+        new Trace(lab.bench().register(), cover, results()).weighings().rows();
+    assertEquals(1, traced.stream().filter(r -> r.contains(said.ref().toString())).count());
+    release("seen by us all").record(lab.bench(), methods);
+  }
+
+  private Set<String> overridden() {
+    Set<String> out = new java.util.TreeSet<>();
+    for (FilterResult row : results().rows()) {
+      if (row.result().flags().contains(Flag.CHECK_OVERRIDDEN)) {
+        out.add(row.state().id());
+      }
+    }
+    return out;
+  }
+
+  @Test
   void a_correction_lists_the_results_that_change_and_only_those() {
     Impact impact = new Impact(lab.bench(), methods);
     Correction correction =
@@ -341,15 +382,18 @@ class BatchResultsTest {
     assertThrows(Problem.Refused.class, () -> again.record(lab.bench()));
   }
 
+  private LogSheet logSheet() {
+    return LogSheets.of(
+        lab.bench().register(),
+        Batches.require(lab.bench().register(), batch),
+        methods.get("sm-2540d-22"));
+  }
+
   @Test
   void the_log_shows_a_corrected_mass_struck_through_and_names_the_correction_once() {
     new Correction(pre.get(0).ref(), Map.of("mass_g", "0.11243"), "digits turned")
         .record(lab.bench());
-    var sheet =
-        LogSheets.of(
-            lab.bench().register(),
-            Batches.require(lab.bench().register(), batch),
-            methods.get("sm-2540d-22"));
+    var sheet = logSheet();
     var line = sheet.lines().get(0);
     assertEquals("0.11243 g", line.reading().value());
     assertEquals(List.of("0.11234 g"), line.reading().struck());
