@@ -2,7 +2,9 @@ package org.siltbench.balance.stable;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Filters fed with every slow exponential and with every mask it may have: a slow settling, or a
@@ -19,7 +21,9 @@ final class MaskBank {
   private static final double SLOWEST_S = 320;
   private static final double FASTEST_S = 18;
   private static final int STEPS = 10;
-  private static final int MOST_PLACES = 40;
+  private static final int SPREAD_PLACES = 40;
+  private static final int STEEP_PLACES = 6;
+  private static final int MOST_PLACES = SPREAD_PLACES + STEEP_PLACES;
   private static final int EDGE = 2;
   private static final int COLUMNS = STEPS * (LAG_S.length + MOST_PLACES);
 
@@ -31,6 +35,7 @@ final class MaskBank {
   private final double[][] grown = new double[MOST_PLACES][STEPS];
 
   private int places;
+  private double spacing = 1;
   private double begin;
   private double now;
 
@@ -73,18 +78,39 @@ final class MaskBank {
     }
   }
 
+  /** Places all over the watch, and those of the largest steps: a jump must be met to the block. */
   private void place(Blocks blocks, int from) {
     int to = blocks.size() - EDGE;
     int room = to - from - EDGE;
-    int stride = Math.max(2, (room + MOST_PLACES - 1) / MOST_PLACES);
+    int stride = Math.max(2, (room + SPREAD_PLACES - 1) / SPREAD_PLACES);
     places = 0;
-    for (int i = from + EDGE; i <= to && places < MOST_PLACES; i += stride) {
-      jumpAt[places] = (blocks.time(i - 1) + blocks.time(i)) / 2;
-      for (int s = 0; s < STEPS; s++) {
-        grown[places][s] = 1 / shapeAt(s, jumpAt[places]);
-      }
-      places++;
+    for (int i = from + EDGE; i <= to && places < SPREAD_PLACES; i += stride) {
+      put(blocks, i);
     }
+    spacing = places < 2 ? 1 : (jumpAt[places - 1] - jumpAt[0]) / (places - 1);
+    steepest(blocks, from + EDGE, to).forEach(i -> put(blocks, i));
+  }
+
+  private void put(Blocks blocks, int i) {
+    jumpAt[places] = (blocks.time(i - 1) + blocks.time(i)) / 2;
+    for (int s = 0; s < STEPS; s++) {
+      grown[places][s] = 1 / shapeAt(s, jumpAt[places]);
+    }
+    places++;
+  }
+
+  /** The blocks before which the mean of two steps most. */
+  private static List<Integer> steepest(Blocks blocks, int from, int to) {
+    return IntStream.rangeClosed(from, to)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> -step(blocks, i)))
+        .limit(STEEP_PLACES)
+        .toList();
+  }
+
+  private static double step(Blocks blocks, int i) {
+    double after = blocks.value(i) + blocks.value(Math.min(i + 1, blocks.size() - 1));
+    return Math.abs(after - blocks.value(i - 1) - blocks.value(i - 2));
   }
 
   private void shapes(double t) {
@@ -129,7 +155,7 @@ final class MaskBank {
 
   /** Seconds between the places of jumps. */
   double spacing() {
-    return places < 2 ? 1 : (jumpAt[places - 1] - jumpAt[0]) / (places - 1);
+    return spacing;
   }
 
   /** What is left now of a mask of one. */

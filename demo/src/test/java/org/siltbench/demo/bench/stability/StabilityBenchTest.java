@@ -113,7 +113,7 @@ class StabilityBenchTest {
   @Test
   void placementsOnceRecordedWronglyNoLongerAre() {
     long[][] placements = {
-      {7006, 8164}, {6103, 13_698}, {6104, 12_624}, {6104, 160_195}, {7003, 3440}
+      {7006, 8164}, {6103, 13_698}, {6104, 12_624}, {6104, 160_195}, {7003, 3440}, {8001, 8272}
     };
     for (long[] placement : placements) {
       Run run = new Run(placement[0], List.of()).play(placement[1], placement[1] + 1);
