@@ -12,11 +12,13 @@ import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.balance.link.ReplayLink;
 import org.siltbench.balance.link.SerialLink;
 import org.siltbench.balance.link.SpecOptions;
+import org.siltbench.balance.link.SpecSays;
 import org.siltbench.balance.link.TcpLink;
 import org.siltbench.balance.practice.Practice;
 import org.siltbench.balance.practice.PracticeLink;
 import org.siltbench.balance.practice.PracticeSetup;
 import org.siltbench.balance.practice.PracticeSource;
+import org.siltbench.calc.reason.Unfit;
 
 /** The way in: from a link text to running readings. */
 public final class Balances {
@@ -100,11 +102,7 @@ public final class Balances {
   }
 
   private static MassUnit unit(String text) {
-    return MassUnit.ofSymbol(text)
-        .orElseThrow(
-            () ->
-                new IllegalArgumentException(
-                    "unit must be g, mg, kg, ug or ct, not \"" + text + "\""));
+    return MassUnit.ofSymbol(text).orElseThrow(() -> new Unfit(SpecSays.UNIT, text));
   }
 
   /** Plain text files end their lines in their own way. */
@@ -122,18 +120,14 @@ public final class Balances {
     }
     String text = ask.isEmpty() ? format.talk().ask() : ask;
     if (text.isEmpty()) {
-      throw new IllegalArgumentException("ask needs the text to send, for example ask=P%0D%0A");
+      throw new Unfit(SpecSays.ASK_TEXT);
     }
     return new Asker(text, options.every());
   }
 
   private static void refuseSilence(LineFormat format) {
     if (format.talk().how() == LineFormat.Talk.How.WHEN_ASKED) {
-      throw new IllegalArgumentException(
-          "a balance of format "
-              + format.name()
-              + " speaks only when asked, and nothing is sent unless you say so:"
-              + " add ask= (the format's own text) or ask=TEXT");
+      throw new Unfit(SpecSays.ASKED_ONLY, format.name());
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.siltbench.station;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
@@ -96,6 +97,34 @@ class ArchitectureTest {
           .callConstructor(
               Problem.Outside.class, String.class, String.class, String.class, Throwable.class);
 
+  /**
+   * The message of an exception is English: only what tells it to commands, keeps it in a log or
+   * looks into it may take it. Everyone else has {@code Elsewhere} tell it.
+   */
+  static final ArchRule messages_of_exceptions_reach_a_screen_through_elsewhere_only =
+      noClasses()
+          .that(
+              resideInAPackage("org.siltbench.station..")
+                  .and(
+                      not(
+                          resideInAnyPackage(
+                              "..station.command..",
+                              "..station.share..",
+                              "..station.backup..",
+                              "..station.json..",
+                              "..station.elsewhere..")))
+                  .and(
+                      not(
+                          nameMatching(
+                              ".*\\.(LedgerFile|LineText|BadLine|Table|LabFolder|DiskTrouble"
+                                  + "|Reception)(\\$.*)?"))))
+          .should()
+          .callMethodWhere(
+              JavaCall.Predicates.target(HasName.Predicates.name("getMessage"))
+                  .and(
+                      JavaCall.Predicates.target(
+                          HasOwner.Predicates.With.owner(assignableTo(Throwable.class)))));
+
   static final ArchRule only_the_start_of_the_program_asks_the_machine_for_the_time =
       noClasses()
           .that()
@@ -177,7 +206,8 @@ class ArchitectureTest {
                               "..calc.quantity..",
                               "..calc.id..",
                               "..calc.method..",
-                              "..calc.constant.."))));
+                              "..calc.constant..",
+                              "..calc.reason.."))));
 
   static final ArchRule the_ledger_knows_nothing_of_the_work =
       noClasses()

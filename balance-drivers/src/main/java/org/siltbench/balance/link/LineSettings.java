@@ -1,6 +1,7 @@
 package org.siltbench.balance.link;
 
 import java.util.List;
+import org.siltbench.calc.reason.Unfit;
 
 /**
  * How bits are laid on a serial line.
@@ -21,10 +22,10 @@ public record LineSettings(int baud, int bits, Parity parity, Stop stop) {
   /** Refuses settings no port has. */
   public LineSettings {
     if (baud < SLOWEST || baud > FASTEST) {
-      throw new IllegalArgumentException("baud must be " + SLOWEST + " to " + FASTEST);
+      throw new Unfit(SpecSays.BAUD, SLOWEST, FASTEST);
     }
     if (bits < 5 || bits > 8) {
-      throw new IllegalArgumentException("bits must be 5 to 8, not " + bits);
+      throw new Unfit(SpecSays.BITS, bits);
     }
   }
 

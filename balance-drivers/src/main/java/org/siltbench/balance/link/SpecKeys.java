@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.reason.Unfit;
 
 /** The keys after the question mark of a link text; each is taken once, what is left is refused. */
 final class SpecKeys {
@@ -39,22 +40,20 @@ final class SpecKeys {
       throw noPair(pair);
     }
     if (keys.put(key, value) != null) {
-      throw new IllegalArgumentException("the key " + key + " is there twice");
+      throw new Unfit(SpecSays.KEY_TWICE, key);
     }
   }
 
   private static IllegalArgumentException noPair(String pair) {
     String shown = pair.length() > SHOWN ? pair.substring(0, SHOWN) + "…" : pair;
-    return new IllegalArgumentException(
-        "after the ? come KEY=VALUE pairs of at most " + MAX_KEY + " characters, not: " + shown);
+    return new Unfit(SpecSays.NO_PAIR, MAX_KEY, shown);
   }
 
   private static String decode(String text) {
     try {
       return Percent.decode(text);
     } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" has a % that is not followed by two hex digits; write % as %25", e);
+      throw new Unfit(SpecSays.NO_CODE.with(text), e);
     }
   }
 
@@ -70,7 +69,7 @@ final class SpecKeys {
     if (value.equals("yes")) {
       return true;
     }
-    throw new IllegalArgumentException(key + " must be yes or no, not \"" + value + "\"");
+    throw new Unfit(SpecSays.YES_OR_NO, key, value);
   }
 
   int whole(String key, int usual, int least, int most) {
@@ -81,8 +80,7 @@ final class SpecKeys {
   static int whole(String key, String value, int least, int most) {
     long number = wholeLong(key, value);
     if (number < least || number > most) {
-      throw new IllegalArgumentException(
-          key + " must be " + least + " to " + most + ", not " + number);
+      throw new Unfit(SpecSays.FROM_TO, key, least, most, number);
     }
     return (int) number;
   }
@@ -91,7 +89,7 @@ final class SpecKeys {
     try {
       return Long.parseLong(value);
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(key + " must be a whole number, not \"" + value + "\"", e);
+      throw new Unfit(SpecSays.WHOLE.with(key, value), e);
     }
   }
 
@@ -103,7 +101,7 @@ final class SpecKeys {
     try {
       return Double.valueOf(value);
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(key + " must be a number, not \"" + value + "\"", e);
+      throw new Unfit(SpecSays.NUMBER.with(key, value), e);
     }
   }
 
@@ -117,13 +115,11 @@ final class SpecKeys {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    key
-                        + " must be "
-                        + values.stream().map(word).collect(Collectors.joining(", "))
-                        + "; not \""
-                        + value
-                        + "\""));
+                new Unfit(
+                    SpecSays.ONE_OF,
+                    key,
+                    values.stream().map(word).collect(Collectors.joining(", ")),
+                    value));
   }
 
   /** A time as {@code 250ms}, {@code 2s} or {@code 1m}; at most nine digits. */
@@ -134,8 +130,7 @@ final class SpecKeys {
     }
     String digits = value.replaceFirst("(ms|s|m)$", "");
     if (!digits.matches("[0-9]{1,9}") || digits.length() == value.length()) {
-      throw new IllegalArgumentException(
-          key + " must be a time such as 500ms, 2s or 1m, not \"" + value + "\"");
+      throw new Unfit(SpecSays.TIME, key, value);
     }
     long number = Long.parseLong(digits);
     return switch (value.substring(digits.length())) {
@@ -147,12 +142,7 @@ final class SpecKeys {
 
   void refuseRest(String kind) {
     if (!keys.isEmpty()) {
-      throw new IllegalArgumentException(
-          kind
-              + " has no key "
-              + String.join(", ", keys.keySet())
-              + "; the keys are baud, bits, parity, stop (serial, and tcp with rfc2217=yes),"
-              + " seed (practice), speed (practice, replay), format, unit, ask, every");
+      throw new Unfit(SpecSays.NO_KEY, kind, String.join(", ", keys.keySet()));
     }
   }
 }

@@ -3,6 +3,7 @@ package org.siltbench.balance.link;
 import java.time.Duration;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.balance.format.MassUnit;
+import org.siltbench.calc.reason.Unfit;
 
 /**
  * The keys that any link may carry.
@@ -33,13 +34,13 @@ public record SpecOptions(
   /** Refuses a rate or speed that makes no sense. */
   public SpecOptions {
     if (every.compareTo(SHORTEST) < 0 || every.compareTo(LONGEST) > 0) {
-      throw new IllegalArgumentException("every must be 20ms to 1h");
+      throw new Unfit(SpecSays.EVERY);
     }
     if (speed != null && !(speed > 0 && speed <= FASTEST)) {
-      throw new IllegalArgumentException("speed must be above 0 and at most 10000");
+      throw new Unfit(SpecSays.SPEED);
     }
     if (unit != null && MassUnit.ofSymbol(unit).isEmpty()) {
-      throw new IllegalArgumentException("unit must be g, mg, kg, ug or ct, not \"" + unit + "\"");
+      throw new Unfit(SpecSays.UNIT, unit);
     }
   }
 

@@ -10,12 +10,11 @@ import org.siltbench.balance.link.LinkSpec.Replay;
 import org.siltbench.balance.link.LinkSpec.Serial;
 import org.siltbench.balance.link.LinkSpec.Tcp;
 import org.siltbench.balance.link.LinkSpec.Typed;
+import org.siltbench.calc.reason.Unfit;
 
 /** Reads and writes link texts. */
 final class SpecText {
 
-  private static final String KINDS =
-      "say serial:PORT, tcp:HOST:PORT, replay:FILE, typed or practice, for example serial:/dev/ttyUSB0";
   private static final int HIGHEST_PORT = 65_535;
   private static final long DEFAULT_SEED = 1;
 
@@ -38,18 +37,18 @@ final class SpecText {
   private static LinkSpec parse(String head, SpecKeys keys) {
     String rest = head.substring(Math.min(head.length(), kind(head).length() + 1));
     return switch (kind(head)) {
-      case "serial" -> serial(place(rest, "a port, for example serial:/dev/ttyUSB0"), keys);
+      case "serial" -> serial(place(rest, SpecSays.A_PORT), keys);
       case "tcp" -> tcp(rest, keys);
-      case "replay" -> replay(place(rest, "a file, for example replay:lines.txt"), keys);
+      case "replay" -> replay(place(rest, SpecSays.A_FILE), keys);
       case "typed" -> typed(rest, keys);
       case "practice" -> practice(rest, keys);
-      default -> throw new IllegalArgumentException("unknown balance \"" + head + "\": " + KINDS);
+      default -> throw new Unfit(SpecSays.UNKNOWN, head);
     };
   }
 
-  private static String place(String encoded, String wanted) {
+  private static String place(String encoded, SpecSays wanted) {
     if (encoded.isEmpty()) {
-      throw new IllegalArgumentException("after the colon comes " + wanted);
+      throw new Unfit(SpecSays.NOTHING_BEHIND, wanted.with());
     }
     try {
       return Percent.decode(encoded);
@@ -65,7 +64,7 @@ final class SpecText {
   private static Tcp tcp(String rest, SpecKeys keys) {
     int colon = rest.lastIndexOf(':');
     if (colon <= 0) {
-      throw new IllegalArgumentException("tcp needs a host and a port, as in tcp:10.0.0.7:4001");
+      throw new Unfit(SpecSays.TCP);
     }
     String host = Percent.decode(rest.substring(0, colon));
     int port = SpecKeys.whole("the port of tcp", rest.substring(colon + 1), 1, HIGHEST_PORT);
@@ -79,14 +78,14 @@ final class SpecText {
 
   private static Typed typed(String rest, SpecKeys keys) {
     if (!rest.isEmpty()) {
-      throw new IllegalArgumentException("typed takes keys only, as in typed?format=heron");
+      throw new Unfit(SpecSays.TYPED);
     }
     return new Typed(options(keys, false));
   }
 
   private static Practice practice(String rest, SpecKeys keys) {
     if (!rest.isEmpty()) {
-      throw new IllegalArgumentException("practice takes keys only, as in practice?seed=7");
+      throw new Unfit(SpecSays.PRACTICE);
     }
     String seed = keys.take("seed");
     long number = seed == null ? DEFAULT_SEED : SpecKeys.wholeLong("seed", seed);

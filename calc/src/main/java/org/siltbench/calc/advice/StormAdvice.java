@@ -1,5 +1,6 @@
 package org.siltbench.calc.advice;
 
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.calc.stats.Checked;
 
 /**
@@ -30,11 +31,14 @@ public record StormAdvice(VolumeAdvice clearest, VolumeAdvice dirtiest, double o
     return new StormAdvice(clear, dirty, from <= to ? Math.sqrt(from * to) : Double.NaN);
   }
 
-  /** The advice in words. */
+  /** The advice in English words. */
   public String sentence() {
-    String both = clearest.sentence() + " " + dirtiest.sentence();
-    return Double.isNaN(oneVolume)
-        ? both + " No one volume serves both ends: filter less as the water darkens."
-        : both;
+    return reason().english();
+  }
+
+  /** The advice, to be told in any language. */
+  public Reason reason() {
+    AdviceSays code = Double.isNaN(oneVolume) ? AdviceSays.BOTH_APART : AdviceSays.BOTH;
+    return code.with(clearest.reason(), dirtiest.reason());
   }
 }

@@ -2,7 +2,7 @@ package org.siltbench.calc.advice;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Locale;
+import org.siltbench.calc.reason.Reason;
 import org.siltbench.calc.stats.Checked;
 
 /**
@@ -87,33 +87,20 @@ public record VolumeAdvice(
     return rounded >= from && rounded <= to ? rounded : middle;
   }
 
-  /** The advice in a sentence. */
+  /** The advice in an English sentence. */
   public String sentence() {
+    return reason().english();
+  }
+
+  /** The advice, to be told in any language. */
+  public Reason reason() {
+    AdviceSays code = AdviceSays.valueOf(answer.name());
     return switch (answer) {
       case REACHABLE ->
-          text(
-              "At %s mg/L filter about %s mL (%s to %s mL will do): %s mg on the filter, ± %s %%.",
-              concentration, advised, from, to, residue, percent(relativeUncertainty));
-      case NOT_WITH_THIS_BALANCE ->
-          text(
-              "Not reachable with this balance: at %s mg/L the best is ± %s %% with %s mL,"
-                  + " and ± %s %% was asked for. Take a finer balance or accept more.",
-              concentration, percent(relativeUncertainty), advised, percent(target));
-      case NOT_WITH_THIS_VOLUME_MEASURE ->
-          text(
-              "Not reachable with this volume measure: at %s mg/L the best is ± %s %% with %s mL,"
-                  + " and ± %s %% was asked for. Measure the volume better, as by mass.",
-              concentration, percent(relativeUncertainty), advised, percent(target));
-      case TOO_LITTLE_SEDIMENT ->
-          text(
-              "At %s mg/L even %s mL leaves only %s mg, less than the method accepts."
-                  + " Report it as below the limit, or filter more water.",
-              concentration, advised, residue);
-      case TOO_MUCH_SEDIMENT ->
-          text(
-              "At %s mg/L even %s mL leaves %s mg, more than the method accepts."
-                  + " Use several filters for one sample, or split it.",
-              concentration, advised, residue);
+          told(code, concentration, advised, from, to, residue, percent(relativeUncertainty));
+      case NOT_WITH_THIS_BALANCE, NOT_WITH_THIS_VOLUME_MEASURE ->
+          told(code, concentration, percent(relativeUncertainty), advised, percent(target));
+      case TOO_LITTLE_SEDIMENT, TOO_MUCH_SEDIMENT -> told(code, concentration, advised, residue);
     };
   }
 
@@ -121,12 +108,12 @@ public record VolumeAdvice(
     return 100 * relative;
   }
 
-  private static String text(String pattern, double... numbers) {
+  private static Reason told(AdviceSays code, double... numbers) {
     Object[] words = new Object[numbers.length];
     for (int i = 0; i < numbers.length; i++) {
       words[i] = plain(numbers[i]);
     }
-    return String.format(Locale.ROOT, pattern, words);
+    return code.with(words);
   }
 
   private static String plain(double x) {

@@ -15,6 +15,7 @@ import org.siltbench.station.ledger.Disk;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.EntryRef;
 import org.siltbench.station.ledger.VerifyLedger.Checked;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.share.Exchange;
 import org.siltbench.station.share.ServerAddress;
 
@@ -44,8 +45,9 @@ public final class Restore {
                 setting
                     .notes()
                     .accept(
-                        "In the backup, %s line %d: %s."
-                            .formatted(problem.bench(), problem.line(), problem.what())));
+                        Words.verbatim(
+                            "In the backup, %s line %d: %s."
+                                .formatted(problem.bench(), problem.line(), problem.what()))));
     Checked old = report.own();
     if (old == null || old.seq() == 0) {
       throw new Problem.Refused(

@@ -8,7 +8,9 @@ import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.OwnerOnly;
+import org.siltbench.station.said.Said;
 
 /**
  * A copy of the register file, made by its owner while the file is at rest. Other processes work on
@@ -49,7 +51,7 @@ final class Checkpoint {
                 Long.toString(entries).getBytes(StandardCharsets.US_ASCII));
       }
     } catch (IOException e) {
-      setting.notes().accept("No checkpoint of the register could be kept: " + e.getMessage());
+      setting.notes().accept(Said.of(BenchSays.NOTE_NO_CHECKPOINT, Elsewhere.words(e)));
     }
   }
 
@@ -94,7 +96,7 @@ final class Checkpoint {
         }
       }
     } catch (IOException e) {
-      setting.notes().accept("The register's folder cannot be read: " + e.getMessage());
+      setting.notes().accept(Said.of(BenchSays.NOTE_REGISTER_FOLDER, Elsewhere.words(e)));
     }
   }
 
@@ -102,7 +104,7 @@ final class Checkpoint {
     try {
       Files.deleteIfExists(file);
     } catch (IOException e) {
-      setting.notes().accept("A copy of the register was left behind: " + file.getFileName());
+      setting.notes().accept(Said.of(BenchSays.NOTE_COPY_LEFT, file.getFileName()));
     }
   }
 }

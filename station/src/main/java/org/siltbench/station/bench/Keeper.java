@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.siltbench.station.Problem;
+import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.HybridClock;
 import org.siltbench.station.ledger.Kinds;
@@ -18,6 +19,7 @@ import org.siltbench.station.ledger.Line;
 import org.siltbench.station.ledger.RealDisk;
 import org.siltbench.station.register.Register;
 import org.siltbench.station.register.RegisterFailed;
+import org.siltbench.station.said.Said;
 
 /**
  * Keeps the register in step with the ledgers, and makes it anew where it does not fit or fails.
@@ -102,11 +104,7 @@ final class Keeper implements AutoCloseable {
         setting.disk().makeFolder(folder);
         return file();
       } catch (IOException | RegisterFailed e) {
-        setting
-            .notes()
-            .accept(
-                "The register cannot be kept on the disk (%s). It is in memory for now; the ledger is not touched."
-                    .formatted(e.getMessage()));
+        setting.notes().accept(Said.of(BenchSays.NOTE_IN_MEMORY, Elsewhere.words(e)));
       }
     }
     return Register.inMemory(setting.subjects(), ledgers, setting.notes());
@@ -134,7 +132,7 @@ final class Keeper implements AutoCloseable {
     try {
       register.close();
     } catch (RegisterFailed e) {
-      setting.notes().accept("The register did not close well and is made anew.");
+      setting.notes().accept(Said.of(BenchSays.NOTE_NOT_CLOSED));
     }
   }
 
@@ -230,7 +228,7 @@ final class Keeper implements AutoCloseable {
   }
 
   private void renewForAnswers() {
-    setting.notes().accept("The register was damaged and is made anew. The ledger is not touched.");
+    setting.notes().accept(Said.of(BenchSays.NOTE_RENEWED));
     try {
       renew();
     } catch (IOException e) {

@@ -16,6 +16,7 @@ import org.siltbench.station.ledger.LineText;
 import org.siltbench.station.ledger.Pen;
 import org.siltbench.station.ledger.Position;
 import org.siltbench.station.register.LineSource;
+import org.siltbench.station.said.Words;
 
 /** The ledger of this bench and the copies of others, side by side in one folder. */
 final class Ledgers implements LineSource, AutoCloseable {
@@ -26,10 +27,10 @@ final class Ledgers implements LineSource, AutoCloseable {
   private final String code;
   private final Disk disk;
   private final Pen pen;
-  private final Consumer<String> notes;
+  private final Consumer<Words> notes;
   private final Map<String, LedgerFile> files = new TreeMap<>();
 
-  Ledgers(Path folder, String code, Disk disk, Pen pen, Consumer<String> notes) {
+  Ledgers(Path folder, String code, Disk disk, Pen pen, Consumer<Words> notes) {
     this.folder = folder;
     this.code = code;
     this.disk = disk;

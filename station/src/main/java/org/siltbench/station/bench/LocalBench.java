@@ -24,6 +24,7 @@ import org.siltbench.station.ledger.LineText;
 import org.siltbench.station.ledger.Position;
 import org.siltbench.station.register.Register;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
 
 /** The bench in a lab folder on this computer. */
 final class LocalBench implements OpenLab {
@@ -193,7 +194,7 @@ final class LocalBench implements OpenLab {
       }
       return true;
     } catch (IOException e) {
-      setting.notes().accept("The disk fails still: " + e.getMessage() + ".");
+      setting.notes().accept(Said.of(BenchSays.NOTE_DISK_FAILS, Elsewhere.words(e)));
       return false;
     }
   }

@@ -6,6 +6,7 @@ import java.util.random.RandomGenerator;
 import org.siltbench.station.ledger.Disk;
 import org.siltbench.station.ledger.RealDisk;
 import org.siltbench.station.register.Subjects;
+import org.siltbench.station.said.Words;
 
 /**
  * What a bench takes from outside.
@@ -22,7 +23,7 @@ public record Setting(
     Clock clock,
     RandomGenerator random,
     Subjects subjects,
-    Consumer<String> notes,
+    Consumer<Words> notes,
     Disk disk) {
 
   /** On the disk of this computer. */
@@ -31,7 +32,7 @@ public record Setting(
       Clock clock,
       RandomGenerator random,
       Subjects subjects,
-      Consumer<String> notes) {
+      Consumer<Words> notes) {
     this(operator, clock, random, subjects, notes, new RealDisk());
   }
 

@@ -17,6 +17,8 @@ import org.siltbench.station.ledger.RealDisk;
 import org.siltbench.station.ledger.VerifyLedger;
 import org.siltbench.station.ledger.VerifyLedger.Checked;
 import org.siltbench.station.ledger.VerifyLedger.Finding;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** Reads all ledgers of a lab folder and compares them with what is known outside of them. */
 public final class VerifyLab {
@@ -120,8 +122,7 @@ public final class VerifyLab {
     String own = LabFolder.readCode(folder);
     List<String> unread = new ArrayList<>();
     anchors.addAll(AnchorBook.read(folder, unread));
-    unread.forEach(
-        line -> problems.add(new Finding(own, 0, 0, "a line of anchors.jsonl is damaged")));
+    unread.forEach(line -> problems.add(new Finding(own, 0, 0, Said.of(BenchSays.FOUND_ANCHORS))));
     anchors.addAll(more);
     anchors.forEach(anchor -> holds.put(anchor, false));
     Map<String, Checked> ledgers = new LinkedHashMap<>();
@@ -135,7 +136,7 @@ public final class VerifyLab {
       }
     }
     if (!ledgers.containsKey(own)) {
-      problems.add(new Finding(own, 1, 1, "the ledger of this bench is missing"));
+      problems.add(new Finding(own, 1, 1, Said.of(BenchSays.FOUND_NO_LEDGER)));
     }
     holds.keySet().removeIf(anchor -> isAhead(anchor, own, ledgers));
     return new Report(own, ledgers, compared(), setAside, List.copyOf(problems));
@@ -184,15 +185,15 @@ public final class VerifyLab {
     String key = String.valueOf(entry.data().get("key"));
     String signature = String.valueOf(entry.data().get("signature"));
     if (!key.equals(keys.get(bench))) {
-      find(line, "the day was closed with a key that is not this bench's");
+      find(line, Said.of(BenchSays.FOUND_KEY));
     } else if (!head.equals(line.prev())) {
-      find(line, "the day was closed over another hash than that of the line before");
+      find(line, Said.of(BenchSays.FOUND_HEAD));
     } else if (!BenchKey.signed(BenchKey.dayText(bench, seq, head), signature, key)) {
-      find(line, "the signature of the closed day is false");
+      find(line, Said.of(BenchSays.FOUND_SIGNATURE));
     }
   }
 
-  private void find(Line line, String what) {
+  private void find(Line line, Words what) {
     long seq = line.entry().ref().seq();
     problems.add(new Finding(line.entry().ref().bench(), seq, seq, what));
   }
@@ -209,13 +210,12 @@ public final class VerifyLab {
     return compared;
   }
 
-  private static String missing(Anchor anchor) {
-    String place = anchor.seq() == 0 ? "" : " of entry " + anchor.seq();
-    return "the hash %s%s known from %s (%s) is not in the ledger: lines were cut off or changed since"
-        .formatted(
-            anchor.head().substring(0, Math.min(16, anchor.head().length())),
-            place,
-            anchor.kind(),
-            anchor.where());
+  private static Words missing(Anchor anchor) {
+    return Said.of(
+        anchor.seq() == 0 ? BenchSays.FOUND_CUT : BenchSays.FOUND_CUT_AT,
+        anchor.head().substring(0, Math.min(16, anchor.head().length())),
+        anchor.kind(),
+        anchor.where(),
+        anchor.seq());
   }
 }

@@ -68,6 +68,11 @@ public final class LabFolders implements Labs {
   }
 
   Setting setting(Who who) {
-    return new Setting(who.operator(), who.clock(), random, new LifeSubjects(), who.notes());
+    return new Setting(
+        who.operator(),
+        who.clock(),
+        random,
+        new LifeSubjects(),
+        note -> who.notes().accept(note.english()));
   }
 }

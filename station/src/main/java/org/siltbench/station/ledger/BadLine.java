@@ -1,6 +1,8 @@
 package org.siltbench.station.ledger;
 
 import org.jspecify.annotations.Nullable;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** A line that is not a whole entry; the message says why. */
 final class BadLine extends Exception {
@@ -8,22 +10,29 @@ final class BadLine extends Exception {
   private static final long serialVersionUID = 1L;
 
   private final boolean newer;
+  private final transient Said why;
 
-  private BadLine(String message, boolean newer, @Nullable Throwable cause) {
-    super(message, cause);
+  private BadLine(Said why, boolean newer, @Nullable Throwable cause) {
+    super(why.english(), cause);
+    this.why = why;
     this.newer = newer;
   }
 
-  static BadLine damaged(String why) {
-    return new BadLine(why, false, null);
+  static BadLine damaged(LedgerSays why, Object... gaps) {
+    return new BadLine(Said.of(why, gaps), false, null);
   }
 
-  static BadLine damaged(String why, Throwable cause) {
-    return new BadLine(why + ": " + cause.getMessage(), false, cause);
+  static BadLine damaged(LedgerSays why, Throwable cause) {
+    return new BadLine(Said.of(why, String.valueOf(cause.getMessage())), false, cause);
   }
 
   static BadLine newer(long version) {
-    return new BadLine("it has form " + version + ", made by a newer version", true, null);
+    return new BadLine(Said.of(LedgerSays.BAD_NEWER, version), true, null);
+  }
+
+  /** Why, in any language. */
+  Words why() {
+    return why;
   }
 
   /** Whole, but in a form that this version does not know. */

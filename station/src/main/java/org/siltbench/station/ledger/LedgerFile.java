@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /**
  * One ledger file, read on from a known position and appended to. Calls come from one thread at a
@@ -21,7 +23,7 @@ public final class LedgerFile implements Closeable {
   private final Disk disk;
   private final Path path;
   private final boolean mirror;
-  private final Consumer<String> notes;
+  private final Consumer<Words> notes;
   private Disk.File file;
   private Position position;
   private Position actStart;
@@ -38,7 +40,7 @@ public final class LedgerFile implements Closeable {
    * @param pen tells whether another process wrote meanwhile
    */
   public LedgerFile(
-      Disk disk, Path path, boolean mirror, Position known, Pen pen, Consumer<String> notes)
+      Disk disk, Path path, boolean mirror, Position known, Pen pen, Consumer<Words> notes)
       throws IOException {
     this.disk = disk;
     this.mirror = mirror;
@@ -201,15 +203,15 @@ public final class LedgerFile implements Closeable {
   private void checkPlace(Line line) throws BadLine {
     EntryRef ref = line.entry().ref();
     if (!ref.bench().equals(position.bench())) {
-      throw BadLine.damaged("it belongs to bench " + ref.bench());
+      throw BadLine.damaged(LedgerSays.BAD_OTHER_BENCH, ref.bench());
     }
     boolean follows = ref.seq() == position.seq() + 1 && line.prev().equals(position.sum());
     boolean afterGap = gap && ref.seq() > position.seq();
     if (!follows && !afterGap) {
-      throw BadLine.damaged("it does not follow the line before");
+      throw BadLine.damaged(LedgerSays.BAD_NOT_FOLLOWING);
     }
     if (!mirror && !gap && !line.part().follows(part)) {
-      throw BadLine.damaged("it is no part of the act of the line before");
+      throw BadLine.damaged(LedgerSays.BAD_ACT);
     }
   }
 
@@ -231,12 +233,10 @@ public final class LedgerFile implements Closeable {
     notes.accept(asideNote(aside));
   }
 
-  private String asideNote(Path aside) {
+  private Words asideNote(Path aside) {
     return mirror
-        ? "The copy %s of another bench's ledger was damaged from some line on. The rest is kept in %s and will be fetched again."
-            .formatted(path.getFileName(), aside.getFileName())
-        : "The last line of %s was cut short, as by a power cut. It was never confirmed as recorded. It is kept in %s; everything before it is whole."
-            .formatted(path.getFileName(), aside.getFileName());
+        ? Said.of(LedgerSays.NOTE_MIRROR_ASIDE, path.getFileName(), aside.getFileName())
+        : Said.of(LedgerSays.NOTE_TORN_ASIDE, path.getFileName(), aside.getFileName());
   }
 
   private Path freeName(long from) throws IOException {

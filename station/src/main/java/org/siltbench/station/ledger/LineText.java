@@ -123,7 +123,7 @@ public final class LineText {
     }
     ActPart part = part(outer);
     if (!NAMES.equals(new ArrayList<>(outer.keySet()))) {
-      throw BadLine.damaged("its fields are not those of an entry");
+      throw BadLine.damaged(LedgerSays.BAD_FIELDS);
     }
     Entry entry = entry(outer);
     return new Line(entry, at, line.length, hash(text(outer, "prev")), sum, part);
@@ -146,14 +146,14 @@ public final class LineText {
         && place <= of) {
       return new ActPart(place.intValue(), of.intValue());
     }
-    throw BadLine.damaged("its place in its act is not [line, lines]");
+    throw BadLine.damaged(LedgerSays.BAD_PLACE);
   }
 
   private static Map<String, @Nullable Object> outer(byte[] line) throws BadLine {
     try {
       return Json.object(line);
     } catch (NotJson e) {
-      throw BadLine.damaged("it is not JSON", e);
+      throw BadLine.damaged(LedgerSays.BAD_JSON, e);
     }
   }
 
@@ -164,11 +164,11 @@ public final class LineText {
         || !Arrays.equals(line, hashed, hashed + SUM.length, SUM, 0, SUM.length)
         || line[line.length - 2] != '"'
         || line[line.length - 1] != '}') {
-      throw BadLine.damaged("it does not end as an entry ends");
+      throw BadLine.damaged(LedgerSays.BAD_END);
     }
     String sum = sumOf(line);
     if (!sum.equals(sha256(line, 0, hashed))) {
-      throw BadLine.damaged("its bytes do not fit its own hash");
+      throw BadLine.damaged(LedgerSays.BAD_HASH);
     }
     return sum;
   }
@@ -186,7 +186,7 @@ public final class LineText {
           flag(outer, "must"),
           data(outer.get("data")));
     } catch (DateTimeException e) {
-      throw BadLine.damaged("its time is not a time with offset", e);
+      throw BadLine.damaged(LedgerSays.BAD_TIME, e);
     }
   }
 
@@ -201,12 +201,12 @@ public final class LineText {
         && counter <= Integer.MAX_VALUE) {
       return new Hlc(millis, counter.intValue());
     }
-    throw BadLine.damaged("its clock value is not [milliseconds, counter]");
+    throw BadLine.damaged(LedgerSays.BAD_CLOCK);
   }
 
   private static Map<String, @Nullable Object> data(@Nullable Object value) throws BadLine {
     if (!(value instanceof Map<?, ?> map)) {
-      throw BadLine.damaged("its data is not an object");
+      throw BadLine.damaged(LedgerSays.BAD_DATA);
     }
     Map<String, @Nullable Object> data = new LinkedHashMap<>();
     map.forEach((name, member) -> data.put((String) name, member));
@@ -217,7 +217,7 @@ public final class LineText {
     if (outer.get(name) instanceof Boolean flag) {
       return flag;
     }
-    throw BadLine.damaged("its field " + name + " is not true or false");
+    throw BadLine.damaged(LedgerSays.BAD_FLAG, name);
   }
 
   private static long number(Map<String, @Nullable Object> outer, String name, long min, long max)
@@ -225,14 +225,14 @@ public final class LineText {
     if (outer.get(name) instanceof Long number && number >= min && number <= max) {
       return number;
     }
-    throw BadLine.damaged("its field " + name + " is not a number from " + min);
+    throw BadLine.damaged(LedgerSays.BAD_NUMBER, name, min);
   }
 
   private static String text(Map<String, @Nullable Object> outer, String name) throws BadLine {
     if (outer.get(name) instanceof String text) {
       return text;
     }
-    throw BadLine.damaged("its field " + name + " is not text");
+    throw BadLine.damaged(LedgerSays.BAD_TEXT, name);
   }
 
   private static String matching(Map<String, @Nullable Object> outer, String name, Pattern form)
@@ -241,14 +241,14 @@ public final class LineText {
     if (form.matcher(text).matches()) {
       return text;
     }
-    throw BadLine.damaged("its field " + name + " is not of the right form");
+    throw BadLine.damaged(LedgerSays.BAD_FORM, name);
   }
 
   private static String hash(String text) throws BadLine {
     if (text.length() == 64) {
       return text;
     }
-    throw BadLine.damaged("its field prev is not a hash");
+    throw BadLine.damaged(LedgerSays.BAD_PREV);
   }
 
   private static String sha256(byte[] bytes, int from, int length) {

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /** Reads a whole ledger, changes nothing, and says where it is not what was written. */
 public final class VerifyLedger {
@@ -16,9 +18,15 @@ public final class VerifyLedger {
    * @param bench whose ledger
    * @param seq the entry, or the one expected there
    * @param line line number from 1
-   * @param what what is wrong, in a sentence
+   * @param says what is wrong, in a sentence
    */
-  public record Finding(String bench, long seq, long line, String what) {}
+  public record Finding(String bench, long seq, long line, Words says) {
+
+    /** What is wrong, in English. */
+    public String what() {
+      return says.english();
+    }
+  }
 
   /**
    * What a ledger turned out to be.
@@ -82,7 +90,7 @@ public final class VerifyLedger {
       if (!e.newer() && Tail.torn(file, piece)) {
         torn = true;
       } else {
-        find(expected(), "the line is damaged: " + e.getMessage());
+        find(expected(), Said.of(LedgerSays.FOUND_DAMAGED, e.why()));
         unreadable++;
       }
     }
@@ -92,31 +100,31 @@ public final class VerifyLedger {
     return (before == null ? 0 : before.entry().ref().seq()) + unreadable + 1;
   }
 
-  private void find(long seq, String what) {
+  private void find(long seq, Words what) {
     problems.add(new Finding(bench, seq, number, what));
   }
 
   private void place(Line line) {
     EntryRef ref = line.entry().ref();
     if (!ref.bench().equals(bench)) {
-      find(ref.seq(), "the entry belongs to bench " + ref.bench());
+      find(ref.seq(), Said.of(LedgerSays.FOUND_BENCH, ref.bench()));
     } else if (unreadable > 0) {
       afterGap(ref.seq());
     } else if (ref.seq() != expected()) {
-      find(ref.seq(), "entry " + expected() + " was expected here");
+      find(ref.seq(), Said.of(LedgerSays.FOUND_EXPECTED, expected()));
     } else if (!line.prev().equals(before == null ? LineText.NO_HASH : before.sum())) {
-      find(ref.seq(), "it does not follow the line before: one of the two was changed");
+      find(ref.seq(), Said.of(LedgerSays.FOUND_CHANGED));
     } else if (before != null && line.entry().hlc().compareTo(before.entry().hlc()) <= 0) {
-      find(ref.seq(), "its clock value is not past that of the line before");
+      find(ref.seq(), Said.of(LedgerSays.FOUND_CLOCK));
     } else if (!line.part().follows(before == null ? ActPart.ALONE : before.part())) {
-      find(ref.seq(), "it is no part of the act of the line before");
+      find(ref.seq(), Said.of(LedgerSays.FOUND_ACT));
     }
   }
 
   private void afterGap(long seq) {
     long last = before == null ? 0 : before.entry().ref().seq();
     if (seq <= last) {
-      find(seq, "an entry past " + last + " was expected here");
+      find(seq, Said.of(LedgerSays.FOUND_PAST, last));
     }
   }
 }

@@ -57,7 +57,7 @@ public final class Life {
   }
 
   private static Problem.Refused refusal(String filter, Status from, Refuses no) {
-    return new Problem.Refused(LifeSays.REFUSED, filter, from.code(), no.words(), no.wordsOut());
+    return new Problem.Refused(LifeSays.REFUSED, filter, from.words(), no.words(), no.wordsOut());
   }
 
   private static Outcome planned(Act act) {

@@ -14,6 +14,8 @@ import org.siltbench.station.json.Json;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.ledger.EntryRef;
 import org.siltbench.station.ledger.Line;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 
 /**
  * Takes entries in, in any order, and keeps index, amendments and folded rows what they would be
@@ -27,10 +29,10 @@ final class Folding {
   private final Sql sql;
   private final Subjects subjects;
   private final Entries entries;
-  private final Consumer<String> notes;
+  private final Consumer<Words> notes;
   private final Set<Subject> stale = new LinkedHashSet<>();
 
-  Folding(Sql sql, Subjects subjects, Entries entries, Consumer<String> notes) {
+  Folding(Sql sql, Subjects subjects, Entries entries, Consumer<Words> notes) {
     this.sql = sql;
     this.subjects = subjects;
     this.entries = entries;
@@ -165,7 +167,7 @@ final class Folding {
     try {
       return question.get();
     } catch (RuntimeException e) {
-      notes.accept("Entry " + ref + " makes no sense to this version (" + e + "). It is kept.");
+      notes.accept(Said.of(RegisterSays.NO_SENSE, ref, e));
       return List.of();
     }
   }
@@ -233,9 +235,7 @@ final class Folding {
     try {
       return subjects.fold(subject, history);
     } catch (RuntimeException e) {
-      notes.accept(
-          "The %s %s cannot be shown in lists (%s). Its entries are kept."
-              .formatted(subject.type(), subject.id(), e));
+      notes.accept(Said.of(RegisterSays.NOT_LISTED, subject.type(), subject.id(), e));
       return Optional.empty();
     }
   }

@@ -16,6 +16,7 @@ import org.siltbench.station.ledger.EntryRef;
 import org.siltbench.station.ledger.Hlc;
 import org.siltbench.station.ledger.Line;
 import org.siltbench.station.ledger.Position;
+import org.siltbench.station.said.Words;
 
 /**
  * The answer book. Used by one thread at a time; an interrupt does it no harm. Whatever goes wrong
@@ -30,7 +31,7 @@ public final class Register implements RegisterView, AutoCloseable {
   private final Folding folding;
 
   private Register(
-      Connection connection, Subjects subjects, LineSource lines, Consumer<String> notes) {
+      Connection connection, Subjects subjects, LineSource lines, Consumer<Words> notes) {
     this.sql = new Sql(connection);
     this.entries = new Entries(sql, lines);
     this.folding = new Folding(sql, subjects, entries, notes);
@@ -38,17 +39,17 @@ public final class Register implements RegisterView, AutoCloseable {
 
   /** Opens the register file, or makes it new where it is missing or of another edition. */
   public static Register inFile(
-      Path file, Subjects subjects, LineSource lines, Consumer<String> notes) {
+      Path file, Subjects subjects, LineSource lines, Consumer<Words> notes) {
     return opened(H2.file(file), subjects, lines, notes);
   }
 
   /** An empty register in memory. */
-  public static Register inMemory(Subjects subjects, LineSource lines, Consumer<String> notes) {
+  public static Register inMemory(Subjects subjects, LineSource lines, Consumer<Words> notes) {
     return opened(H2.MEMORY, subjects, lines, notes);
   }
 
   private static Register opened(
-      String url, Subjects subjects, LineSource lines, Consumer<String> notes) {
+      String url, Subjects subjects, LineSource lines, Consumer<Words> notes) {
     try {
       Connection connection = DriverManager.getConnection(url, "sa", "");
       connection.setAutoCommit(false);

@@ -90,19 +90,21 @@ record Opened(LaterLab lab, Assembly assembly, Executor thread, Gate bench)
   }
 
   /** Keeps what is said before there is a desk. */
-  private static final class Notes implements Consumer<String> {
-    private final Queue<String> early = new ConcurrentLinkedQueue<>();
-    private volatile Consumer<String> taker = early::add;
+  private static final class Notes implements Consumer<Words> {
+    private final Queue<Words> early = new ConcurrentLinkedQueue<>();
+    private volatile Consumer<Words> taker = early::add;
 
     @Override
-    public void accept(String note) {
+    public void accept(Words note) {
       taker.accept(note);
     }
 
     void to(Assembly assembly) {
       Work work = assembly.desk().work();
       Notices notices = assembly.desk().notices();
-      Consumer<String> show = note -> work.onScreen(() -> notices.show(Notice.note("note", note)));
+      Locale language = assembly.desk().locale();
+      Consumer<Words> show =
+          note -> work.onScreen(() -> notices.show(Notice.note("note", note.in(language))));
       taker = show;
       early.forEach(show);
     }

@@ -1,6 +1,8 @@
 package org.siltbench.station.work;
 
+import java.util.Locale;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
 
 /** Names that people give: to a batch, a lot, a weight, a trip. */
 public final class Names {
@@ -19,7 +21,10 @@ public final class Names {
     String bare = name.strip();
     boolean odd = bare.chars().anyMatch(c -> Character.isISOControl(c));
     if (bare.isEmpty() || bare.length() > LONGEST || odd) {
-      throw new Problem.WrongUse(WorkSays.NO_NAME, of, LONGEST);
+      throw new Problem.WrongUse(
+          WorkSays.NO_NAME,
+          Said.of(WorkSays.valueOf("NAME_" + of.toUpperCase(Locale.ROOT))),
+          LONGEST);
     }
     return bare;
   }

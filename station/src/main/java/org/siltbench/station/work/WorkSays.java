@@ -11,5 +11,12 @@ enum WorkSays implements Code {
   NO_NUMBER,
   MISSING,
   NOT_WHOLE,
-  NO_DATE
+  NO_DATE,
+  NAME_BENCH,
+  NAME_LOT,
+  NAME_TRIP,
+  NAME_PERSON,
+  NAME_WEIGHT,
+  NAME_BALANCE,
+  NAME_BATCH
 }

@@ -38,7 +38,12 @@ class AnotherWroteMeanwhileTest {
   private OpenLab open(FailingDisk on) {
     Setting setting =
         new Setting(
-            "AB", Clock.systemUTC(), new Random(1), new PlainSubjects(), labs.notes::add, on);
+            "AB",
+            Clock.systemUTC(),
+            new Random(1),
+            new PlainSubjects(),
+            note -> labs.notes.add(note.english()),
+            on);
     return LabFolder.open(folder.resolve("lab"), setting);
   }
 

@@ -32,7 +32,7 @@ class LabFolderTest {
         Clock.fixed(Instant.parse("2026-03-02T08:00:00Z"), ZoneOffset.ofHours(1)),
         new Random(7),
         new PlainSubjects(),
-        notes::add);
+        note -> notes.add(note.english()));
   }
 
   private static Draft weighing(String filter, String mass) {

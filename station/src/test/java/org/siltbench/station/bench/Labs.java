@@ -30,7 +30,7 @@ public final class Labs {
         Clock.fixed(Instant.parse("2026-03-02T08:00:00Z"), ZoneOffset.ofHours(1)),
         new Random(seed),
         new PlainSubjects(),
-        notes::add);
+        note -> notes.add(note.english()));
   }
 
   public OpenLab create(Path folder) {

@@ -32,7 +32,13 @@ class TroubleTest {
 
   private OpenLab create(Disk disk, Clock clock) {
     Setting setting =
-        new Setting("AB", clock, new Random(1), new PlainSubjects(), labs.notes::add, disk);
+        new Setting(
+            "AB",
+            clock,
+            new Random(1),
+            new PlainSubjects(),
+            note -> labs.notes.add(note.english()),
+            disk);
     return LabFolder.create(folder.resolve("lab"), "North", false, setting);
   }
 

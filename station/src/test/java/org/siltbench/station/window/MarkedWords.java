@@ -12,6 +12,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Properties;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.reason.ReasonCode;
 import org.siltbench.station.said.Words;
 
@@ -76,9 +77,17 @@ public final class MarkedWords {
         if (Files.exists(atTheScreen)) {
           words.putAll(read(atTheScreen));
         }
+        Properties german = read(file.resolveSibling(name + "_de.properties"));
+        words.replaceAll(
+            (key, text) -> toldAnew(text, german.get(key)) ? OPEN + "{0}" + CLOSE : text);
         write(ROOT.relativize(file).resolveSibling(name), words);
       }
     }
+  }
+
+  /** English passes on another room's sentence here, and German has one of its own for it. */
+  private static boolean toldAnew(Object english, @Nullable Object german) {
+    return english.equals("{0}") && german instanceof String own && !own.contains("{0}");
   }
 
   private static void reasons() throws IOException {
@@ -127,6 +136,9 @@ public final class MarkedWords {
   static String marked(String text) {
     StringBuilder out = new StringBuilder();
     int at = 0;
+    if (text.indexOf(OPEN) >= 0) {
+      return text;
+    }
     while (at < text.length()) {
       int gap = text.indexOf('{', at);
       if (gap < 0) {

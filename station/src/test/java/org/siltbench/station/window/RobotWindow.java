@@ -288,6 +288,15 @@ public final class RobotWindow implements AutoCloseable {
     }
   }
 
+  /** What the test itself says or records; it is no text of the window. */
+  public void own(String... texts) {
+    on(
+        () -> {
+          List.of(texts).forEach(sweep::own);
+          return true;
+        });
+  }
+
   /** Looks over all texts for English that a window in another language would show. */
   public void sweep() {
     on(

@@ -39,7 +39,7 @@ final class Sweep {
               + "oven|dish|dried|drying|volume|blank|duplicate|mass|masses|residue|batch|lot|bag|"
               + "pre-weighed|post-weighed|planned|issued|received|constant|reported|rejected|"
               + "passed|failed|released|opening|closing|bracket|allowed|limit|loop|discharge)"
-              + "(?![\\p{L}@/_=-])");
+              + "(?![\\p{L}@/_=-]|\\.\\p{L})");
 
   /** Two words in a row: no figure, unit or name of a thing is written so. */
   private static final Pattern PROSE =
@@ -82,6 +82,11 @@ final class Sweep {
     }
   }
 
+  /** A text of the test's own, as a message it gives or a value that is shown as it is recorded. */
+  void own(String text) {
+    typed.add(text);
+  }
+
   private static boolean seen(Node node) {
     for (Node at = node; at != null; at = at.getParent()) {
       if (!at.isVisible()) {
@@ -97,7 +102,7 @@ final class Sweep {
     add(out, node.getAccessibleHelp());
     if (node instanceof Labeled labeled) {
       add(out, labeled.getText());
-    } else if (node instanceof Text text && !inField(node)) {
+    } else if (node instanceof Text text && !isPart(node)) {
       add(out, text.getText());
     } else if (node instanceof TextArea area && !area.isEditable()) {
       area.getText().lines().forEach(out::add);
@@ -119,9 +124,10 @@ final class Sweep {
     }
   }
 
-  private static boolean inField(Node node) {
+  /** The text of a label is looked at there, whole; that of a field is the person's. */
+  private static boolean isPart(Node node) {
     for (Node at = node; at != null; at = at.getParent()) {
-      if (at instanceof TextInputControl) {
+      if (at instanceof TextInputControl || at instanceof Labeled) {
         return true;
       }
     }
@@ -154,9 +160,12 @@ final class Sweep {
     }
     Set<String> all = new LinkedHashSet<>(typed);
     all.add(lab.folder().toString());
+    desk.methods()
+        .all()
+        .forEach(one -> all.addAll(List.of(one.title(), one.standard(), one.edition())));
     lab.register().each(entry -> strings(entry.data().values(), all));
     List<String> sorted = new ArrayList<>(all);
-    sorted.removeIf(one -> one.length() < 2 || one.equals("sample"));
+    sorted.removeIf(one -> one.length() < 2);
     sorted.sort(Comparator.comparing(String::length).reversed());
     return new LinkedHashSet<>(sorted);
   }

@@ -125,7 +125,7 @@ final class Plan implements Task {
     document.put("controls", plan.of(Role.CONTROL));
     document.put("spares", plan.of(Role.SPARE));
     document.put("total", plan.total());
-    String advice = expect == null ? "" : advised(session, plan, expect).advice();
+    String advice = expect == null ? "" : advised(session, plan, expect).advice().english();
     document.forEach((word, number) -> session.fact(word.replace('_', ' ') + ": " + number));
     if (!advice.isEmpty()) {
       document.put("advice", advice);

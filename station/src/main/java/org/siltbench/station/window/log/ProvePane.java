@@ -73,7 +73,7 @@ final class ProvePane extends VBox {
     report
         .problems()
         .forEach(
-            one -> say(texts.get("problem.is", one.bench(), one.seq(), one.what()), "said-of"));
+            one -> say(texts.get("problem.is", one.bench(), one.seq(), one.says()), "said-of"));
   }
 
   private void say(String words, String style) {

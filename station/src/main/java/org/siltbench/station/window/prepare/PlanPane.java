@@ -92,7 +92,7 @@ final class PlanPane extends VBox {
 
   private void show(Optional<FilterPlan> plan) {
     counted.setText(plan.map(this::words).orElse(texts.get("plan.hint")));
-    advice.setText(plan.map(FilterPlan::advice).orElse(""));
+    advice.setText(plan.map(FilterPlan::advice).map(texts::say).orElse(""));
     advice.setManaged(!advice.getText().isEmpty());
   }
 

@@ -8,6 +8,8 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
+import org.siltbench.station.elsewhere.Elsewhere;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.desk.Cues;
 import org.siltbench.station.window.desk.Cues.Cue;
 
@@ -36,7 +38,7 @@ public final class Tones implements Cues.Sound {
 
   private final Executor thread;
   private final BooleanSupplier wanted;
-  private final Consumer<String> silent;
+  private final Consumer<Words> silent;
   private boolean told;
 
   /**
@@ -45,7 +47,7 @@ public final class Tones implements Cues.Sound {
    * @param wanted false while the person wants no sound
    * @param silent told once, why there is no sound
    */
-  public Tones(Executor thread, BooleanSupplier wanted, Consumer<String> silent) {
+  public Tones(Executor thread, BooleanSupplier wanted, Consumer<Words> silent) {
     this.thread = thread;
     this.wanted = wanted;
     this.silent = silent;
@@ -73,7 +75,7 @@ public final class Tones implements Cues.Sound {
   private synchronized void tell(Exception e) {
     if (!told) {
       told = true;
-      silent.accept(String.valueOf(e.getMessage()));
+      silent.accept(Elsewhere.words(e));
     }
   }
 

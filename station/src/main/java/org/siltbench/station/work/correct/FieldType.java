@@ -9,32 +9,34 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.life.Filters;
 import org.siltbench.station.life.Role;
 import org.siltbench.station.register.RegisterView;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.StatedTimes;
 import org.siltbench.station.work.scan.BagScan;
 
 /** What a field of an entry holds, and how a new value for it is read. */
 enum FieldType {
-  MASS("a mass in grams, as 0.12874") {
+  MASS {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       Mass.ofGrams(text);
       return Optional.of(text);
     }
   },
-  DECIMAL("a decimal number") {
+  DECIMAL {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       return Optional.of(plain(text).toPlainString());
     }
   },
-  VOLUME("a volume in mL above 0 and up to 10000") {
+  VOLUME {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       double millilitres = Volume.ofMillilitres(text).millilitres();
       return millilitres > 0 && millilitres <= 10_000 ? Optional.of(text) : Optional.empty();
     }
   },
-  PORTIONS("volumes in mL joined by +") {
+  PORTIONS {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       for (String part : text.split("\\+", -1)) {
@@ -45,13 +47,13 @@ enum FieldType {
       return Optional.of(text.replace(" ", ""));
     }
   },
-  WHOLE("a whole number") {
+  WHOLE {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       return Optional.of(Long.valueOf(text));
     }
   },
-  FLAG("true or false") {
+  FLAG {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       return switch (text) {
@@ -61,7 +63,7 @@ enum FieldType {
       };
     }
   },
-  TIME("a time such as 2026-05-14T09:45") {
+  TIME {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       return StatedTimes.parse(text, clock)
@@ -69,13 +71,13 @@ enum FieldType {
           .map(Object::toString);
     }
   },
-  PLAN("a time such as 2026-05-14T09:45") {
+  PLAN {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       return StatedTimes.parse(text, clock).map(Object::toString);
     }
   },
-  FILTER("the ID of a filter of this lab") {
+  FILTER {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       String id = BagScan.of(text).filter().text();
@@ -83,25 +85,19 @@ enum FieldType {
       return Optional.of(id);
     }
   },
-  ROLE("a role of a filter") {
+  ROLE {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       return Optional.of(Role.of(text).code());
     }
   },
-  TEXT("a text of at most 2000 characters on one line") {
+  TEXT {
     @Override
     Optional<Object> read(String text, RegisterView register, Clock clock) {
       boolean fits = text.length() <= 2000 && text.chars().noneMatch(Character::isISOControl);
       return fits ? Optional.of(text) : Optional.empty();
     }
   };
-
-  private final String expected;
-
-  FieldType(String expected) {
-    this.expected = expected;
-  }
 
   /** The value to be written; empty or an exception if the text is not one. */
   abstract Optional<Object> read(String text, RegisterView register, Clock clock);
@@ -119,11 +115,15 @@ enum FieldType {
     throw wrong(field, text, null);
   }
 
+  private Words expected() {
+    return Said.of(CorrectSays.valueOf("FIELD_" + name()));
+  }
+
   private Problem.WrongUse wrong(
       String field, String text, @org.jspecify.annotations.Nullable Throwable cause) {
     String shown = text.length() > 40 ? text.substring(0, 40) + "…" : text;
     Problem.WrongUse problem =
-        new Problem.WrongUse(CorrectSays.NOT_FITTING, shown, field, expected);
+        new Problem.WrongUse(CorrectSays.NOT_FITTING, shown, field, expected());
     if (cause != null) {
       problem.addSuppressed(cause);
     }

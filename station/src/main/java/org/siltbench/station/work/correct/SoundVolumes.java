@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.siltbench.station.Problem;
 import org.siltbench.station.ledger.Entry;
 import org.siltbench.station.life.SampleRecord;
+import org.siltbench.station.said.Said;
 
 /** The receipt table's rule on volumes holds after a correction too: one way or the other. */
 final class SoundVolumes {
@@ -20,10 +21,10 @@ final class SoundVolumes {
     after.putAll(values);
     boolean portions = after.get("portions_ml") != null;
     if (portions && after.get("volume_ml") != null) {
-      throw unsound("portions_ml and volume_ml would both be set.");
+      throw unsound(CorrectSays.BOTH_SET);
     }
     if (!portions && after.get("left_ml") != null) {
-      throw unsound("left_ml would stand without portions_ml.");
+      throw unsound(CorrectSays.LEFT_ALONE);
     }
     requirePositive(entry, after);
   }
@@ -31,11 +32,11 @@ final class SoundVolumes {
   private static void requirePositive(Entry entry, Map<String, @Nullable Object> after) {
     SampleRecord record = SampleRecord.of(entry.ref(), after);
     if (record.volume().isPresent() && !record.volume().get().isPositive()) {
-      throw unsound("more would be left than was poured.");
+      throw unsound(CorrectSays.MORE_LEFT);
     }
   }
 
-  private static Problem.WrongUse unsound(String what) {
-    return new Problem.WrongUse(CorrectSays.VOLUMES, what);
+  private static Problem.WrongUse unsound(CorrectSays what) {
+    return new Problem.WrongUse(CorrectSays.VOLUMES, Said.of(what));
   }
 }

@@ -13,6 +13,8 @@ import java.util.Optional;
 import org.siltbench.calc.load.LoadUnits;
 import org.siltbench.calc.load.Series;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.table.Row;
 import org.siltbench.station.table.Table;
 import org.siltbench.station.work.StatedTimes;
@@ -26,7 +28,7 @@ import org.siltbench.station.work.StatedTimes;
  */
 public record Flow(Map<String, List<Series.Point>> bySite, int empty) {
 
-  private static final String TIME = "a time such as 2026-05-14T09:45 or 2026-05-14T09:45+02:00";
+  private static final Words TIME = Said.of(LoadSays.A_TIME);
 
   /**
    * Reads a table with {@code time}, {@code q_m3_s} or {@code q_ft3_s}, and optionally {@code
@@ -81,7 +83,7 @@ public record Flow(Map<String, List<Series.Point>> bySite, int empty) {
     private void take(Row row) {
       OffsetDateTime at =
           StatedTimes.parse(row.text(time), clock).orElseThrow(() -> row.wrong(time, TIME));
-      Optional<String> text = row.decimal(flow, "a discharge");
+      Optional<String> text = row.decimal(flow, Said.of(LoadSays.A_DISCHARGE));
       if (text.isEmpty()) {
         empty++;
         return;

@@ -12,6 +12,8 @@ import java.util.Optional;
 import org.siltbench.calc.result.Concentration;
 import org.siltbench.calc.result.RowRole;
 import org.siltbench.station.Problem;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.table.Row;
 import org.siltbench.station.table.Table;
 import org.siltbench.station.work.StatedTimes;
@@ -26,7 +28,7 @@ import org.siltbench.station.work.results.BatchResults.FilterResult;
  */
 public record Samples(List<Sampled> all, int left) {
 
-  private static final String TIME = "a time such as 2026-05-14T09:45 or 2026-05-14T09:45+02:00";
+  private static final Words TIME = Said.of(LoadSays.A_TIME);
 
   /** Copies the list. */
   public Samples {
@@ -90,14 +92,16 @@ public record Samples(List<Sampled> all, int left) {
     OffsetDateTime at =
         StatedTimes.parse(row.text(time), clock).orElseThrow(() -> row.wrong(time, TIME));
     double u =
-        row.decimal(table.column("u_mg_l"), "a standard uncertainty in mg/L", "0", "1e9")
+        row.decimal(table.column("u_mg_l"), Said.of(LoadSays.A_UNCERTAINTY), "0", "1e9")
             .map(Number::doubleValue)
             .orElse(Double.NaN);
     return new Sampled(
         row.text("site"),
         name(row),
         at.toInstant(),
-        row.decimal(value, "a concentration in mg/L", "-1e9", "1e9").orElseThrow().doubleValue(),
+        row.decimal(value, Said.of(LoadSays.A_CONCENTRATION), "-1e9", "1e9")
+            .orElseThrow()
+            .doubleValue(),
         u,
         row.text("pair"));
   }

@@ -12,6 +12,7 @@ import org.siltbench.calc.method.UncertaintyInputs;
 import org.siltbench.station.Problem;
 import org.siltbench.station.elsewhere.Elsewhere;
 import org.siltbench.station.life.Role;
+import org.siltbench.station.said.Words;
 
 /**
  * What a trip asks for.
@@ -29,7 +30,7 @@ public record FilterPlan(
     int duplicates,
     Map<Role, Integer> roles,
     int total,
-    String advice) {
+    Words advice) {
 
   private static final int BLANK_EVERY = 20;
 
@@ -83,7 +84,12 @@ public record FilterPlan(
     roles.put(Role.CONTROL, count.controlFilters());
     roles.put(Role.SPARE, count.spares());
     return new FilterPlan(
-        plan.samplesPerSite(), count.samples(), count.duplicates(), roles, count.total(), "");
+        plan.samplesPerSite(),
+        count.samples(),
+        count.duplicates(),
+        roles,
+        count.total(),
+        Words.none());
   }
 
   private static SamplingPlan plan(Wish wish) {
@@ -109,7 +115,8 @@ public record FilterPlan(
       StormAdvice storm =
           StormAdvice.of(
               limits(method, water), water.lowest(), water.highest(), water.targetPct() / 100);
-      return new FilterPlan(samplesPerSite, samples, duplicates, roles, total, storm.sentence());
+      return new FilterPlan(
+          samplesPerSite, samples, duplicates, roles, total, Elsewhere.words(storm.reason()));
     } catch (IllegalArgumentException e) {
       throw new Problem.WrongUse(PlanSays.NO_ADVICE, Elsewhere.words(e));
     }

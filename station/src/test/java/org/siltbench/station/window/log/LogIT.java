@@ -78,6 +78,7 @@ class LogIT {
     Path lab = folder.resolve("lab");
     prepare(lab);
     try (RobotWindow window = RobotWindow.open(lab)) {
+      window.own("sample"); // the log shows the words of entries as they are recorded
       window.robot().push(KeyCode.F10);
       RobotWindow.await("the entries", () -> grid(window).getItems().size() == 16);
       window.shot("log");

@@ -70,7 +70,7 @@ class PrepareModelTest {
     var counted = plan.plan().get().orElseThrow();
     assertEquals(13, counted.samplesPerSite());
     assertEquals(26, counted.samples());
-    assertEquals("", counted.advice());
+    assertEquals("", counted.advice().english());
     assertEquals(Integer.toString(counted.total()), plan.field("count").get());
 
     plan.field("lowest").set("20");

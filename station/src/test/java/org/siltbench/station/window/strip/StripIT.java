@@ -49,6 +49,11 @@ class StripIT {
       window.robot().push(KeyCode.F1);
       window.shot("strip-sign-on");
       RobotWindow.on(() -> ((TextField) window.node("initials")).getText());
+      window.own(
+          "The disk is full: nothing more can be written.",
+          "Every mass shown as recorded is on the disk.",
+          "Make room, then weigh this filter again.",
+          "A torn last line was set aside.");
       window.robot().push(KeyCode.F1);
       RobotWindow.on(
           () -> {
