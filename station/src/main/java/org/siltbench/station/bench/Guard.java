@@ -3,6 +3,7 @@ package org.siltbench.station.bench;
 import java.io.IOException;
 import java.util.function.Consumer;
 import org.siltbench.station.ledger.LabLock;
+import org.siltbench.station.said.Words;
 
 /** The lab's lock, taken once however deep the work asks for it. Used by one thread at a time. */
 final class Guard {
@@ -13,10 +14,10 @@ final class Guard {
   }
 
   private final LabLock lock;
-  private final Consumer<String> notes;
+  private final Consumer<Words> notes;
   private boolean held;
 
-  Guard(LabLock lock, Consumer<String> notes) {
+  Guard(LabLock lock, Consumer<Words> notes) {
     this.lock = lock;
     this.notes = notes;
   }
