@@ -3,6 +3,8 @@ package org.siltbench.station.bench;
 import java.io.IOException;
 import java.util.function.Consumer;
 import org.siltbench.station.ledger.LabLock;
+import org.siltbench.station.elsewhere.Elsewhere;
+import org.siltbench.station.said.Said;
 import org.siltbench.station.said.Words;
 
 /** The lab's lock, taken once however deep the work asks for it. Used by one thread at a time. */
@@ -41,9 +43,7 @@ final class Guard {
     try {
       taken.close();
     } catch (IOException e) {
-      notes.accept(
-          "The lab's lock could not be given back (%s). What is recorded is safe. It is tried again with the next act; until then other programs may have to wait for this lab, at the longest until this one is closed."
-              .formatted(e.getMessage()));
+      notes.accept(Said.of(BenchSays.NOTE_LOCK_KEPT, Elsewhere.words(e)));
     }
   }
 }
