@@ -2,8 +2,8 @@ package org.siltbench.station.bench;
 
 import java.io.IOException;
 import java.util.function.Consumer;
-import org.siltbench.station.ledger.LabLock;
 import org.siltbench.station.elsewhere.Elsewhere;
+import org.siltbench.station.ledger.LabLock;
 import org.siltbench.station.said.Said;
 import org.siltbench.station.said.Words;
 

@@ -69,7 +69,12 @@ class InterruptedCallerTest {
   private OpenLab create(Disk disk) {
     Setting setting =
         new Setting(
-            "AB", Clock.systemUTC(), new Random(1), new PlainSubjects(), note -> labs.notes.add(note.english()), disk);
+            "AB",
+            Clock.systemUTC(),
+            new Random(1),
+            new PlainSubjects(),
+            note -> labs.notes.add(note.english()),
+            disk);
     return LabFolder.create(folder.resolve("lab"), "North", false, setting);
   }
 
