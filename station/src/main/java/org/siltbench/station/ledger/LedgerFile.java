@@ -134,7 +134,12 @@ public final class LedgerFile implements Closeable {
     boolean more = true;
     while (piece != null && more) {
       more = take(piece, lines) && (lines.size() < atMost || inAct());
-      piece = more && piece.ended() ? pieces.next() : null;
+      boolean onward = piece.ended();
+      if (more && position.end() < piece.end()) {
+        pieces = new Pieces(file, position.end());
+        onward = true;
+      }
+      piece = more && onward ? pieces.next() : null;
     }
     if (inAct() && more) {
       setAside(actStart.end());
@@ -184,6 +189,9 @@ public final class LedgerFile implements Closeable {
       lines.add(line);
       return true;
     } catch (BadLine e) {
+      if (!mirror && mended(piece)) {
+        return true;
+      }
       if (!e.newer() && (mirror || Tail.torn(file, piece))) {
         setAside(mirror ? piece.at() : actStart.end());
         return false;
@@ -193,6 +201,16 @@ public final class LedgerFile implements Closeable {
       gap = true;
       return true;
     }
+  }
+
+  /** Gives a line back the byte that a power cut took; it is then read anew. */
+  private boolean mended(Pieces.Piece piece) throws IOException {
+    LostByte lost = LostByte.ofNewestAct(file, piece);
+    if (lost != null) {
+      end.beforeMending();
+      lost.mend(file);
+    }
+    return lost != null;
   }
 
   private String trouble(Pieces.Piece piece, BadLine e) {

@@ -18,20 +18,38 @@ final class Tail {
     Pieces.Piece piece = bad;
     Pieces.@Nullable Piece next = pieces.next();
     while (next != null) {
-      if (!piece.hasHole() && !continuesAct(piece)) {
+      if (!piece.hasHole() && !continuesAct(piece, bad)) {
         return false;
       }
       piece = next;
       next = pieces.next();
     }
-    return piece.torn() || continuesAct(piece);
+    return piece.torn() || continuesAct(piece, bad);
   }
 
-  private static boolean continuesAct(Pieces.Piece piece) {
+  /** True if no line after the piece began a write of its own. */
+  static boolean isOfOneAct(Disk.File file, Pieces.Piece first) throws IOException {
+    Pieces pieces = new Pieces(file, first.end());
+    Pieces.@Nullable Piece piece = pieces.next();
+    while (piece != null && (piece.torn() || continuesAct(piece, first))) {
+      piece = pieces.next();
+    }
+    return piece == null;
+  }
+
+  private static boolean continuesAct(Pieces.Piece piece, Pieces.Piece bad) {
+    Line line = line(piece.entry(), piece.at());
+    LostByte lost = line == null && piece != bad ? LostByte.of(piece) : null;
+    Line mended = lost == null ? line : lost.line();
+    return mended != null && !mended.part().isFirst();
+  }
+
+  /** The line these bytes are; null if they are none. */
+  static @Nullable Line line(byte[] bytes, long at) {
     try {
-      return !LineText.read(piece.entry(), piece.at()).part().isFirst();
+      return LineText.read(bytes, at);
     } catch (BadLine e) {
-      return false;
+      return null;
     }
   }
 }

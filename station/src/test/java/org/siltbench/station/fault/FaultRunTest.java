@@ -12,6 +12,14 @@ class FaultRunTest {
     runs(0, 3_000);
   }
 
+  /**
+   * A power cut that kept the last byte of one block from the disk, and nothing else of its line.
+   */
+  @Test
+  void aSingleLostByteIsNoDamage() {
+    assertTrue(FaultRun.of(9_103_000_001_274L).acknowledged() > 0);
+  }
+
   @Test
   @Tag("long")
   void noAcknowledgedEntryIsLostInAHundredThousandRuns() {

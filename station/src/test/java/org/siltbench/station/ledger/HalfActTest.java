@@ -120,6 +120,85 @@ class HalfActTest {
     assertFalse(checked.torn());
   }
 
+  /** The act, shifted so that this byte of it is the last of a block; that one lost. */
+  private byte[] losing(int at) throws IOException {
+    int shift = Math.floorMod(511 - at, 512);
+    disk = new FaultyDisk(new Random(1));
+    try (LedgerFile file = open()) {
+      file.append(List.of(remark(1, "x".repeat(shift))));
+      file.append(entries(2, 3));
+    }
+    whole = bytes();
+    byte[] lost = whole.clone();
+    lost[at + shift] = 0;
+    return lost;
+  }
+
+  @Test
+  void oneByteLostAtTheEndOfABlockIsGivenBackByTheHash() throws IOException {
+    int length = whole.length - act;
+    int empty = remarkedLength();
+    for (int at = empty; at < empty + length; at++) {
+      byte[] lost = losing(at);
+      assertEquals(4, read(lost), "byte " + at);
+      assertArrayEquals(whole, bytes());
+    }
+  }
+
+  @Test
+  void anActCutShortAsWellIsSetAside() throws IOException {
+    int empty = remarkedLength();
+    byte[] lost = losing(empty + 100);
+    int end = whole.length;
+    assertEquals(1, read(Arrays.copyOf(lost, end - 30)));
+    lost[end - 5] = 0;
+    lost[end - 6] = 0;
+    assertEquals(1, read(lost));
+  }
+
+  @Test
+  void oneByteLostElsewhereOrBeforeALaterActIsDamage() throws IOException {
+    int empty = remarkedLength();
+    byte[] early = losing(100);
+    assertDamaged(early);
+    byte[] elsewhere = losing(empty + 100);
+    elsewhere[empty + 100 + Math.floorMod(511 - empty - 100, 512)] = whole[0];
+    assertDamaged(elsewhere);
+  }
+
+  private void assertDamaged(byte[] content) throws IOException {
+    found(content);
+    try (LedgerFile file = open()) {
+      file.readOn(1000);
+      assertTrue(file.position().trouble().contains("cannot be read"));
+    }
+    assertArrayEquals(content, bytes());
+    assertEquals(1, verified().problems().size());
+  }
+
+  /** Length of a first line with an empty remark. */
+  private int remarkedLength() throws IOException {
+    disk = new FaultyDisk(new Random(1));
+    try (LedgerFile file = open()) {
+      file.append(List.of(remark(1, "")));
+      return (int) file.position().end();
+    }
+  }
+
+  private static Entry remark(int seq, String text) {
+    Entry entry = entries(seq, 1).get(0);
+    return new Entry(
+        entry.v(),
+        entry.ref(),
+        entry.at(),
+        entry.hlc(),
+        entry.by(),
+        entry.kind(),
+        entry.kv(),
+        entry.must(),
+        Map.of("filter", "F" + seq, "remark", text));
+  }
+
   @Test
   void workGoesOnAfterAHalfAct() throws IOException {
     found(Arrays.copyOf(whole, whole.length - 10));
