@@ -19,7 +19,7 @@ public enum FormatSays implements ReasonCode {
   UNEXPECTED("unexpected text {0}"),
   OTHER_UNIT("unit {0}, which is not expected; nothing is converted"),
   UNIT_UNKNOWN("no unit the format knows: {0}"),
-  NOT_A_MASS("the number is finer than a nanogram or beyond 9 kg"),
+  NOT_A_MASS("the number is finer than a nanogram or beyond 9200 t"),
   UNIT_CHANGED("the unit changed from {0} to {1}: set the balance back");
 
   private final String english;

@@ -72,7 +72,7 @@ public final class ReferenceParser {
       return null;
     }
     if (!matcher.inRange(unit)) {
-      why = "the number is finer than a nanogram or beyond 9 kg";
+      why = "the number is finer than a nanogram or beyond 9200 t";
       return null;
     }
     return new Reading(

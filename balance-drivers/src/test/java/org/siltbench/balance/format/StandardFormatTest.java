@@ -10,6 +10,7 @@ import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.siltbench.balance.Reading;
 
 class StandardFormatTest {
@@ -64,12 +65,43 @@ class StandardFormatTest {
         "- - 0.1 g|no number",
         "0.12345 gg|more than the format knows",
         "0.1234567899 g|no number",
-        "99999999 kg|beyond 9 kg",
+        "99999999 kg|beyond 9200 t",
         "123456789012345678901 g|no number",
       })
   void anythingElseIsRefusedWithAReason(String line, String why) {
     assertNull(parse(parser, line == null ? "" : line));
     assertTrue(String.valueOf(parser.why()).contains(why), parser.why());
+  }
+
+  /**
+   * The most nanograms in 64 bits are 9223372036854775807: 9223 tonnes and a little. A number has
+   * 18 digits at most, so that the last of those is not reached.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "9223372036.85477580 g,9223372036854775800",
+    "-9223372036.85477580 g,-9223372036854775800",
+    "9223372.036854 kg,9223372036854000000",
+    "9200000 kg,9200000000000000000",
+  })
+  void theLargestMassesAreTaken(String line, long nanograms) {
+    Reading reading = parse(parser, line);
+    assertNotNull(reading, parser.why());
+    assertEquals(nanograms, reading.mass().nanograms());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "9223372036.85477581 g",
+        "-9223372036.85477581 g",
+        "9223372.036855 kg",
+        "-9223372.036855 kg",
+        "9223373 kg"
+      })
+  void oneStepBeyondIsRefused(String line) {
+    assertNull(parse(parser, line));
+    assertTrue(String.valueOf(parser.why()).contains("beyond 9200 t"), parser.why());
   }
 
   @Test
