@@ -58,6 +58,11 @@ final class Answers implements RegisterView {
 
   @Override
   public void each(Consumer<Entry> visitor, String... kinds) {
-    turns.call(() -> keeper.visit(visitor, kinds));
+    since(0, visitor, kinds);
+  }
+
+  @Override
+  public void since(long millis, Consumer<Entry> visitor, String... kinds) {
+    turns.call(() -> keeper.visit(millis, visitor, kinds));
   }
 }

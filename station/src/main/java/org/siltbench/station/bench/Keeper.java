@@ -210,10 +210,10 @@ final class Keeper implements AutoCloseable {
     }
   }
 
-  boolean visit(Consumer<Entry> visitor, String... kinds) {
+  boolean visit(long millis, Consumer<Entry> visitor, String... kinds) {
     applyPending();
     try {
-      register.each(visitor, kinds);
+      register.since(millis, visitor, kinds);
       return true;
     } catch (RegisterFailed e) {
       renewForAnswers();

@@ -6,16 +6,17 @@ import java.util.TreeSet;
 import org.siltbench.station.ledger.EntryRef;
 import org.siltbench.station.ledger.Hlc;
 
-/** Walks over entries in merge order, a page at a time. */
+/** Walks over entries in merge order from a moment on, a page at a time. */
 final class EachEntry {
 
   private final Sql sql;
   private final String text;
   private final Object[] values;
-  private Place last = new Place(new Hlc(-1, 0), new EntryRef("", 0));
+  private Place last;
 
-  EachEntry(Sql sql, List<String> kinds, int page) {
+  EachEntry(Sql sql, long millis, List<String> kinds, int page) {
     this.sql = sql;
+    this.last = new Place(new Hlc(millis, -1), new EntryRef("", 0));
     List<String> wanted = List.copyOf(new TreeSet<>(kinds));
     String filter =
         wanted.isEmpty()
@@ -24,22 +25,23 @@ final class EachEntry {
     this.text =
         "select hlc_ms, hlc_n, bench, seq from entry where "
             + filter
-            + "(hlc_ms, hlc_n, bench, seq) > (?, ?, ?, ?)"
+            + "hlc_ms >= ? and (hlc_ms, hlc_n, bench, seq) > (?, ?, ?, ?)"
             + " order by hlc_ms, hlc_n, bench, seq fetch first "
             + page
             + " rows only";
-    this.values = new Object[wanted.size() + 4];
+    this.values = new Object[wanted.size() + 5];
     for (int i = 0; i < wanted.size(); i++) {
       values[i] = wanted.get(i);
     }
   }
 
   List<EntryRef> next() throws SQLException {
-    int at = values.length - 4;
+    int at = values.length - 5;
     values[at] = last.hlc().millis();
-    values[at + 1] = last.hlc().counter();
-    values[at + 2] = last.ref().bench();
-    values[at + 3] = last.ref().seq();
+    values[at + 1] = last.hlc().millis();
+    values[at + 2] = last.hlc().counter();
+    values[at + 3] = last.ref().bench();
+    values[at + 4] = last.ref().seq();
     List<Place> places =
         sql.list(
             row ->

@@ -221,9 +221,14 @@ public final class Register implements RegisterView, AutoCloseable {
 
   @Override
   public void each(Consumer<Entry> visitor, String... kinds) {
+    since(0, visitor, kinds);
+  }
+
+  @Override
+  public void since(long millis, Consumer<Entry> visitor, String... kinds) {
     asked(
         () -> {
-          EachEntry pages = new EachEntry(sql, List.of(kinds), PAGE);
+          EachEntry pages = new EachEntry(sql, millis, List.of(kinds), PAGE);
           for (List<EntryRef> page = pages.next(); !page.isEmpty(); page = pages.next()) {
             for (EntryRef ref : page) {
               entries.effective(ref).ifPresent(visitor);

@@ -36,4 +36,7 @@ public interface RegisterView {
 
   /** Streams all effective entries of the given kinds in order; all kinds if none are named. */
   void each(Consumer<Entry> visitor, String... kinds);
+
+  /** The same from a moment of the hybrid clock on, which counts in milliseconds since 1970. */
+  void since(long millis, Consumer<Entry> visitor, String... kinds);
 }

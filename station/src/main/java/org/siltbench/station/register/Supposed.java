@@ -127,9 +127,15 @@ public final class Supposed implements RegisterView {
 
   @Override
   public void each(Consumer<Entry> visitor, String... kinds) {
-    now.each(entry -> visitor.accept(supposed(entry)), kinds);
+    since(0, visitor, kinds);
+  }
+
+  @Override
+  public void since(long millis, Consumer<Entry> visitor, String... kinds) {
+    now.since(millis, entry -> visitor.accept(supposed(entry)), kinds);
     Set<String> wanted = Set.of(kinds);
     more.stream()
+        .filter(entry -> entry.hlc().millis() >= millis)
         .filter(entry -> wanted.isEmpty() || wanted.contains(entry.kind()))
         .forEach(visitor);
   }

@@ -67,10 +67,10 @@ public final class OverrideModel {
     CheckState state =
         CheckState.of(
             desk.lab().register(), balance, LocalDate.now(desk.clock()), desk.clock().getZone());
-    if (balance.isEmpty() || state.passed()) {
+    if (balance.isEmpty() || state.clear()) {
       return Offer.NONE;
     }
-    return state.override().isPresent()
+    return state.covered()
         ? new Offer(Way.SAID, texts.say(state.inSpite()))
         : new Offer(Way.OPEN, texts.say(state.fault()));
   }

@@ -152,10 +152,10 @@ public final class StripModel {
     CheckState state =
         CheckState.of(
             desk.lab().register(), name, LocalDate.now(desk.clock()), desk.clock().getZone());
-    if (state.override().isPresent()) {
+    if (state.covered()) {
       return Check.OVERRIDDEN;
     }
-    if (state.last().isEmpty()) {
+    if (state.last().isEmpty() || (state.passed() && state.bracketDue())) {
       return Check.MISSING;
     }
     return state.passed() ? Check.PASSED : Check.FAILED;

@@ -6,14 +6,15 @@ import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.Entry;
+import org.siltbench.station.life.BalanceState;
 import org.siltbench.station.register.RegisterView;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.correct.Reasons;
 
 /**
  * A supervisor's word to weigh on in spite of a failed or missing check. It holds for one balance,
- * until its next check and to the end of the day at the longest; it is no pass: every mass weighed
- * under it carries it, and a release asks.
+ * until its next check falls due or is made, and to the end of the day at the longest; it is no
+ * pass: every mass weighed under it carries it, and a release asks.
  *
  * @param balance the balance's name
  * @param reason why
@@ -33,15 +34,19 @@ public record CheckOverride(String balance, String reason) {
   private Draft draft(Bench bench, RegisterView register) {
     LocalDate today = LocalDate.now(bench.clock());
     CheckState state = CheckState.of(register, balance, today, bench.clock().getZone());
-    if (state.passed()) {
+    if (state.clear()) {
       throw new Problem.Refused(CheckSays.HAS_PASSED, balance);
     }
-    if (state.override().isPresent()) {
-      throw new Problem.Refused(CheckSays.SAID_ALREADY, balance, state.override().get().by());
+    if (state.covered()) {
+      String by = state.override().map(BalanceState.InSpite::by).orElse("");
+      throw new Problem.Refused(CheckSays.SAID_ALREADY, balance, by);
     }
     Facts facts =
         new Facts().put("balance", balance).put("fault", state.faultCode()).put("reason", reason);
-    state.last().ifPresent(failed -> facts.put("check", failed.ref().toString()));
+    state
+        .last()
+        .filter(check -> !check.pass())
+        .ifPresent(failed -> facts.put("check", failed.ref().toString()));
     return facts.draft("check.overridden");
   }
 }

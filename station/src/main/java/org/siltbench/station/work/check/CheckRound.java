@@ -24,7 +24,8 @@ public final class CheckRound {
   private final List<BalanceRule> rules;
   private final Consumer<WeighEvent> listener;
   private final CheckWeighing weighing;
-  private int since;
+  private final LocalDate day;
+  private int told;
   private int recorded;
   private boolean stopped;
 
@@ -46,6 +47,7 @@ public final class CheckRound {
     this.weight = weight;
     this.rules = List.copyOf(rules);
     this.listener = listener;
+    this.day = LocalDate.now(bench.clock());
     this.weighing = new CheckWeighing(bench, pan, balance, limit(), listener);
   }
 
@@ -66,35 +68,39 @@ public final class CheckRound {
 
   /** What stops the work before it begins, or empty. */
   public Words opening() throws InterruptedException {
-    LocalDate today = LocalDate.now(bench.clock());
-    CheckState state = CheckState.of(bench.register(), balance, today, bench.clock().getZone());
-    if (state.passed()) {
-      return Words.none();
-    }
+    CheckState state = CheckState.of(bench.register(), balance, day, bench.clock().getZone());
     if (state.override().isPresent()) {
       listener.accept(new WeighEvent.Warned(state.inSpite()));
       return Words.none();
     }
+    if (state.passed()) {
+      return Words.none();
+    }
+    told = state.since();
     return weight == null ? tell(state.fault()) : check(weight, Phase.OPENING);
   }
 
   /** One more mass was recorded. */
   public void weighed() {
-    since++;
     recorded++;
+  }
+
+  /** Weighings since the last passed check, in this run or before it. */
+  private int since() {
+    return SinceCheck.count(bench.register(), balance, day, bench.clock().getZone());
   }
 
   /** What stops the work because a bracketing check is due or failed, or empty. */
   public Words bracket() throws InterruptedException {
-    if (since < every()) {
+    int since = since();
+    told = Math.min(told, since);
+    if (since < told + every()) {
       return Words.none();
     }
-    if (weight != null) {
-      return check(weight, Phase.BRACKET);
-    }
-    int count = since;
-    since = 0;
-    return tell(Said.of(CheckSays.BRACKET_DUE, count));
+    told = stops() ? told : since; // what only warns is said again after as many more
+    return weight == null
+        ? tell(Said.of(CheckSays.BRACKET_DUE, since))
+        : check(weight, Phase.BRACKET);
   }
 
   /** What the closing check says, or empty. */
@@ -104,7 +110,6 @@ public final class CheckRound {
 
   private Words check(CheckWeight with, Phase phase) throws InterruptedException {
     CheckWeighing.Checked checked = weighing.weigh(with, phase);
-    since = 0;
     if (checked.check().pass()) {
       return Words.none();
     }

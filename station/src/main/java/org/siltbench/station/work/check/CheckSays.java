@@ -11,6 +11,7 @@ enum CheckSays implements Code {
   NOT_CHECKED,
   LAST_FAILED,
   BRACKET_DUE,
+  BRACKET_OVER,
   CHECK_FAILED,
   NO_CERTIFICATE,
   OVERDUE,

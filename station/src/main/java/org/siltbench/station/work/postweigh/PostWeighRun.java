@@ -117,6 +117,9 @@ public final class PostWeighRun {
   /** Weighs until the scans end or a refusal stops it. */
   public PostWeighReport run() throws InterruptedException {
     Words stopped = checks.opening();
+    if (stopped.isEmpty()) {
+      stopped = checks.bracket();
+    }
     while (stopped.isEmpty()) {
       Ids.Answer entered = next();
       if (entered.end()) {

@@ -63,9 +63,8 @@ public final class DueList {
   }
 
   private void check(String balance) {
-    boolean passed =
-        CheckState.of(register, balance, LocalDate.now(clock), clock.getZone()).passed();
-    if (!balance.isEmpty() && !passed) {
+    boolean clear = CheckState.of(register, balance, LocalDate.now(clock), clock.getZone()).clear();
+    if (!balance.isEmpty() && !clear) {
       list.add(new Due(Due.What.CHECK, "", 0, Optional.empty(), Optional.empty()));
     }
   }

@@ -309,14 +309,71 @@ class PostWeighRunTest {
 
   /** A lab's own method, as the preset but for a check that stops. */
   private String stopping() throws Exception {
+    return own("stop", 20);
+  }
+
+  private String own(String missing, int every) throws Exception {
+    String key = "own-" + missing;
     String text = methods.get("sm-2540d-22").text();
     String own =
-        text.replace("sm-2540d-22", "own-stop")
-            .replaceFirst("missing_check = *warn", "missing_check = stop");
+        text.replace("sm-2540d-22", key)
+            .replaceFirst("check_every = *20", "check_every = " + every)
+            .replaceFirst("missing_check = *warn", "missing_check = " + missing);
     Files.createDirectories(folder.resolve("methods"));
-    Files.writeString(folder.resolve("methods/own-stop.method"), own);
+    Files.writeString(folder.resolve("methods/" + key + ".method"), own);
     methods = MethodBook.of(folder);
-    return "own-stop";
+    return key;
+  }
+
+  /** Four dried samples under a method with a check after every two weighings. */
+  private void twoByTwo(String missing) throws Exception {
+    close();
+    lab = new TestLab(folder.resolve(missing), 6);
+    ids = lab.batch(own(missing, 2), "sample", "sample", "sample", "sample");
+    for (String id : ids) {
+      lab.pre(id, "0.11234");
+      lab.write("sample.received", "filter", id, "sample", id, "volume_ml", "250");
+      pan.mass(id, "0.12900");
+    }
+    check(true);
+    dry(ids);
+  }
+
+  @Test
+  void a_run_started_again_asks_for_the_bracketing_check_before_the_first_scan() throws Exception {
+    twoByTwo("stop");
+    PostWeighReport first = run(ids.get(0), ids.get(1), ids.get(2));
+    assertEquals(2, first.weighings().size());
+    assertTrue(first.stopped().contains("2 weighings"), first.stopped());
+    PostWeighReport again = run(ids.get(2), ids.get(3));
+    assertEquals(0, again.weighings().size());
+    assertTrue(again.stopped().contains("2 weighings"), again.stopped());
+    assertEquals(2, unread, "no scan was taken");
+    check(true);
+    assertEquals(1, run(ids.get(2)).weighings().size());
+    assertEquals(1, run(ids.get(3)).weighings().size(), "the second since the check");
+  }
+
+  @Test
+  void a_load_that_is_refused_is_no_weighing_between_checks() throws Exception {
+    twoByTwo("stop");
+    goOn = true;
+    PostWeighReport report = run("nonsense", ids.get(0), ids.get(0), ids.get(1));
+    assertEquals(2, report.weighings().size());
+    assertEquals(2, report.refused().size());
+  }
+
+  @Test
+  void a_method_that_warns_says_it_once_for_so_many_weighings() throws Exception {
+    twoByTwo("warn");
+    assertEquals(3, run(ids.get(0), ids.get(1), ids.get(2)).weighings().size());
+    assertEquals(1, bracketsWarned());
+    assertEquals(1, run(ids.get(3)).weighings().size());
+    assertEquals(2, bracketsWarned(), "a new run says it at its start, not at each mass");
+  }
+
+  private long bracketsWarned() {
+    return pan.warned.stream().filter(w -> w.contains("bracketing check is due")).count();
   }
 
   @Test
