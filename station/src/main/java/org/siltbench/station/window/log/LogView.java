@@ -71,9 +71,7 @@ final class LogView extends HBox {
   private Grid<EntryList.Shown> table() {
     Grid<EntryList.Shown> table =
         new Grid<EntryList.Shown>(texts, "entries", "entries.none", model.entries())
-            .column("time", 2.7, shown -> moments.at(shown.entry().at()))
-            .column("kind", 2.6, shown -> words.kind(shown.entry().kind()))
-            .column("what", 4.2, shown -> words.summary(shown))
+            .nodes("what", 9.3, this::lines)
             .nodes("state", 1.25, LogView::state)
             .chosen(model::choose);
     table
@@ -86,6 +84,17 @@ final class LogView extends HBox {
               }
             });
     return table;
+  }
+
+  /** What it says; below it the kind, when and who. */
+  private Node lines(EntryList.Shown shown) {
+    Entry entry = shown.entry();
+    String kind = words.kind(entry.kind());
+    String summary = words.summary(shown);
+    String when = moments.at(entry.at()) + ", " + entry.by();
+    return summary.isEmpty()
+        ? Controls.cell(kind, when)
+        : Controls.cell(summary, kind + ", " + when);
   }
 
   private static Node state(EntryList.Shown shown) {

@@ -73,6 +73,16 @@ public final class Controls {
     return label;
   }
 
+  /** Two lines in a table's cell, the second quieter. */
+  public static VBox cell(String first, String second) {
+    Label quiet = cell(second);
+    quiet.getStyleClass().add("caption");
+    VBox lines = new VBox(cell(first), quiet);
+    lines.setAccessibleText(first + ", " + second);
+    lines.getStyleClass().add("cell-lines");
+    return lines;
+  }
+
   /** A row of fields or buttons, set on one base line. */
   public static HBox line(Node... nodes) {
     HBox line = new HBox(nodes);

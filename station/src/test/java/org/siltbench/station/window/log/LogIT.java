@@ -1,19 +1,24 @@
 package org.siltbench.station.window.log;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.life.Filters;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.window.RobotWindow;
 import org.siltbench.station.window.TestDesk;
+import org.siltbench.station.work.paper.InPrint;
 
 /** The log read and corrected by keys, with pictures of every state. */
 class LogIT {
@@ -133,6 +138,36 @@ class LogIT {
       RobotWindow.await("the verdict", () -> window.scene().getRoot().lookup("#verdict") != null);
       window.shot("log-verified");
     }
+  }
+
+  @Test
+  void every_line_of_the_list_is_whole_in_both_languages_of_the_window() {
+    Path lab = folder.resolve("lab");
+    prepare(lab);
+    for (Locale locale : List.of(Words.SCREEN_ENGLISH, Locale.GERMAN)) {
+      try (RobotWindow window = RobotWindow.open(lab, locale)) {
+        window.robot().push(KeyCode.F10);
+        RobotWindow.await("the entries", () -> grid(window).getItems().size() == 16);
+        if (locale.equals(Locale.GERMAN)) {
+          window.shot("log-german");
+        }
+        List<String> lines = RobotWindow.on(() -> lines(window));
+        String mass = InPrint.id(ids.get(2)) + ", post, 0.13100 g";
+        String bag = InPrint.id(ids.get(2)) + ", AF-3, upper bridge, 250 mL";
+        assertTrue(lines.contains(mass), lines::toString);
+        assertTrue(lines.contains(bag), lines::toString);
+        assertTrue(lines.stream().anyMatch(line -> line.endsWith(", AB")), lines::toString);
+        assertEquals(List.of(), lines.stream().filter(line -> line.endsWith("...")).toList());
+      }
+    }
+  }
+
+  /** The list's lines as they are drawn: what has no room ends in dots. */
+  private static List<String> lines(RobotWindow window) {
+    return grid(window).lookupAll(".cell-lines .label > .text").stream()
+        .map(drawn -> ((Text) drawn).getText())
+        .filter(line -> !line.isEmpty())
+        .toList();
   }
 
   private static TableView<?> grid(RobotWindow window) {
