@@ -49,8 +49,10 @@ final class Opening {
     Frames.after(
         FRAMES_OF_THE_STRIP_ALONE,
         () -> {
-          late.play();
-          opened.openLab(() -> fill(window, measured), problem -> fail(stage, problem));
+          if (stage.isShowing()) { // it may have been closed before the lab was asked for
+            late.play();
+            opened.openLab(() -> fill(window, measured), problem -> fail(stage, problem));
+          }
         });
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.Platform;
@@ -27,6 +28,24 @@ final class WindowTask implements Task {
 
   private static final String NO_ANSWER = "The screen that DISPLAY names does not answer.";
 
+  private final BooleanSupplier toolkit;
+  private final Runnable end;
+
+  WindowTask() {
+    this(WindowTask::startToolkit, Platform::exit);
+  }
+
+  /**
+   * Over a toolkit from outside.
+   *
+   * @param toolkit starts it, false if there is no screen after all
+   * @param end ends it
+   */
+  WindowTask(BooleanSupplier toolkit, Runnable end) {
+    this.toolkit = toolkit;
+    this.end = end;
+  }
+
   @Option(
       names = "--balance",
       paramLabel = "SPEC",
@@ -41,7 +60,7 @@ final class WindowTask implements Task {
     }
     TOOLKIT.setLevel(Level.SEVERE);
     boolean known = session.labExists();
-    boolean there = known || startToolkit();
+    boolean there = known || toolkit.getAsBoolean();
     if (!there) {
       throw noScreen(NO_ANSWER);
     }
@@ -54,7 +73,7 @@ final class WindowTask implements Task {
       }
     } finally {
       threads.close();
-      Platform.exit();
+      end.run();
     }
     return 0;
   }
@@ -101,7 +120,7 @@ final class WindowTask implements Task {
     Gate screen = new Gate(Platform::runLater);
     Future<Opened> assembling =
         threads.live().submit(() -> Opened.of(session, threads, screen, balance));
-    boolean there = started || startToolkit();
+    boolean there = started || toolkit.getAsBoolean();
     try (Opened opened = await(assembling)) {
       if (!there) {
         throw noScreen(NO_ANSWER);

@@ -11,9 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import java.util.random.RandomGenerator;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
+import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.json.NotJson;
 
@@ -29,6 +31,8 @@ public final class CommandLab {
   private Clock clock = Clock.systemUTC();
   private LabFolders labs = new LabFolders();
   private boolean terminal;
+  private List<CommandEntry> offered = Main.offered();
+  private UnaryOperator<LinkSpec> hurried = spec -> spec;
 
   public CommandLab(Path lab, Timebase time) {
     this.lab = lab;
@@ -57,6 +61,19 @@ public final class CommandLab {
 
   public CommandLab input(InputStream stream) {
     in = stream;
+    return this;
+  }
+
+  /** These commands alone. */
+  public CommandLab offering(CommandEntry... entries) {
+    offered = List.of(entries);
+    return this;
+  }
+
+  /** A practice balance that runs so many times faster, whatever opens it. */
+  public CommandLab practice(double faster) {
+    hurried =
+        spec -> spec instanceof LinkSpec.Practice p ? p.with(p.options().withSpeed(faster)) : spec;
     return this;
   }
 
@@ -90,8 +107,8 @@ public final class CommandLab {
             lab.getParent(),
             "RK",
             labs,
-            (spec, formats) -> new Balances(time, formats).open(spec),
-            Main.offered());
+            (spec, formats) -> new Balances(time, formats).open(hurried.apply(spec)),
+            offered);
     return new Program(around).run(all.toArray(new String[0]));
   }
 
