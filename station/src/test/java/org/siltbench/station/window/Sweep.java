@@ -45,6 +45,9 @@ final class Sweep {
   private static final Pattern PROSE =
       Pattern.compile("(?<![\\p{L}\\d/._-])\\p{Ll}{2,} \\p{Ll}{2,}");
 
+  /** The first line of a format's file, which is the same in every language. */
+  private static final String FILE = "siltbench line format";
+
   private final Desk desk;
   private final OpenLab lab;
   private final Set<String> found = new TreeSet<>();
@@ -87,9 +90,10 @@ final class Sweep {
     typed.add(text);
   }
 
+  /** Not what stands in the ledger and is shown as it stands there. */
   private static boolean seen(Node node) {
     for (Node at = node; at != null; at = at.getParent()) {
-      if (!at.isVisible()) {
+      if (!at.isVisible() || at.getStyleClass().contains("as-recorded")) {
         return false;
       }
     }
@@ -105,7 +109,7 @@ final class Sweep {
     } else if (node instanceof Text text && !isPart(node)) {
       add(out, text.getText());
     } else if (node instanceof TextArea area && !area.isEditable()) {
-      area.getText().lines().forEach(out::add);
+      area.getText().lines().takeWhile(line -> !line.startsWith(FILE)).forEach(out::add);
     } else if (node instanceof TextInputControl field) {
       add(out, field.getPromptText());
     }

@@ -39,8 +39,8 @@ final class ImpactText {
       Map<String, Object> fields = new LinkedHashMap<>();
       fields.put("filter", change.filter());
       fields.put("sample", change.sample());
-      fields.put("before", change.before());
-      fields.put("after", change.after());
+      fields.put("before", change.before().english());
+      fields.put("after", change.after().english());
       fields.put("report", change.report());
       out.add(fields);
       session.fact(
@@ -48,9 +48,9 @@ final class ImpactText {
               + change.filter()
               + (change.sample().isEmpty() ? "" : " (" + change.sample() + ")")
               + ": "
-              + change.before()
+              + change.before().english()
               + " -> "
-              + change.after());
+              + change.after().english());
       if (!change.report().isEmpty()) {
         session.message(
             "Report "

@@ -32,7 +32,7 @@ final class AmendPane extends VBox {
         new Grid<Impact.Change>(texts, "changes", "changes.none", changes)
             .column("filter", 2.4, change -> InPrint.id(change.filter()))
             .column("sample", 1.7, Impact.Change::sample)
-            .nodes("change", 6, AmendPane::change);
+            .nodes("change", 6, this::change);
     grid.setPrefHeight(150);
     grid.setMinHeight(110);
     getStyleClass().add("form");
@@ -40,10 +40,10 @@ final class AmendPane extends VBox {
     model.state().subscribe(this::show);
   }
 
-  private static Node change(Impact.Change change) {
-    Label before = Controls.cell(change.before());
+  private Node change(Impact.Change change) {
+    Label before = Controls.cell(change.before().in(texts.locale()));
     before.getStyleClass().add("struck");
-    Label after = Controls.cell(change.after());
+    Label after = Controls.cell(change.after().in(texts.locale()));
     after.getStyleClass().add("replaced");
     return new VBox(before, after);
   }

@@ -54,9 +54,10 @@ final class EntryPane extends VBox {
     model.chosen().subscribe(this::show);
   }
 
+  /** As it stands in the ledger, in its stable words: a correction is typed in the same. */
   private static Node value(EntryList.Field field) {
     HBox box = new HBox();
-    box.getStyleClass().add("line");
+    box.getStyleClass().addAll("line", "as-recorded");
     for (String old : field.struck()) {
       Label label = Controls.cell(old.isEmpty() ? "–" : old);
       label.getStyleClass().add("struck");

@@ -18,6 +18,8 @@ import org.siltbench.station.ledger.EntryRef;
 import org.siltbench.station.life.Fields;
 import org.siltbench.station.life.FilterState;
 import org.siltbench.station.life.Filters;
+import org.siltbench.station.said.Said;
+import org.siltbench.station.said.Words;
 import org.siltbench.station.work.batch.Batches;
 import org.siltbench.station.work.method.MethodBook;
 import org.siltbench.station.work.results.BatchResults.FilterResult;
@@ -42,7 +44,7 @@ public final class Impact {
    * @param after in words
    * @param report the report it was released in, or empty: that one must be amended
    */
-  public record Change(String filter, String sample, String before, String after, String report) {}
+  public record Change(String filter, String sample, Words before, Words after, String report) {}
 
   /** The entries written and the results that changed. */
   public record Outcome(List<Entry> written, List<Change> changes) {}
@@ -81,7 +83,7 @@ public final class Impact {
     return codes;
   }
 
-  private record Line(String sample, String text, String report) {}
+  private record Line(String sample, Words text, String report) {}
 
   private Map<String, Line> lines(Set<String> batches) {
     Map<String, Line> out = new LinkedHashMap<>();
@@ -91,7 +93,7 @@ public final class Impact {
             BatchResults.of(bench, methods, Batches.require(bench.register(), code));
         results.rows().forEach(row -> out.put(row.state().id(), line(results, row)));
       } catch (Problem.Refused e) {
-        out.put(code, new Line("", e.what(), ""));
+        out.put(code, new Line("", e::what, ""));
       }
     }
     return out;
@@ -109,20 +111,23 @@ public final class Impact {
                     + ForPeople.value(c.mgPerL(), digits, 0)
                     + " ± "
                     + ForPeople.uncertainty(c.expanded())
-                    + " mg/L")
-            + (row.result().constant().isConstant() ? ", constant" : "");
-    return new Line(row.note("sample"), text, row.state().report());
+                    + " mg/L");
+    Words words =
+        row.result().constant().isConstant()
+            ? Said.of(ResultsSays.CONSTANT, text)
+            : Words.verbatim(text);
+    return new Line(row.note("sample"), words, row.state().report());
   }
 
   private static List<Change> changes(Map<String, Line> before, Map<String, Line> after) {
-    Line none = new Line("", "no result", "");
+    Line none = new Line("", Said.of(ResultsSays.NO_RESULT), "");
     List<Change> out = new ArrayList<>();
     Set<String> ids = new LinkedHashSet<>(before.keySet());
     ids.addAll(after.keySet());
     for (String id : ids) {
       Line was = before.getOrDefault(id, none);
       Line is = after.getOrDefault(id, none);
-      if (!was.text().equals(is.text()) || !was.sample().equals(is.sample())) {
+      if (!was.text().english().equals(is.text().english()) || !was.sample().equals(is.sample())) {
         String sample = is.sample().isEmpty() ? was.sample() : is.sample();
         out.add(new Change(id, sample, was.text(), is.text(), was.report()));
       }
