@@ -39,7 +39,7 @@ public final class BenchStage {
     Theme.of(desk.prefs().get(Prefs.Name.THEME)).dress(scene);
     zoom = Zoom.follow(scene, percent(desk.prefs().get(Prefs.Name.ZOOM)));
     Scans scans = new Scans(desk, shell::scans, shell::ask);
-    Wedge.listen(scene, nanos, scans::take, scans::takeDish);
+    Wedge.listen(scene, nanos, scans::take, scans::takeDish, scans::balanceTypes);
     scene.addEventFilter(KeyEvent.ANY, shell::key); // after the scanner, whose Enter is no key
     PictureDrop.take(scene, desk, scans::take);
     assembly.scans(scans::take);

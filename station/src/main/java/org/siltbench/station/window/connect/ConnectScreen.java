@@ -2,15 +2,19 @@ package org.siltbench.station.window.connect;
 
 import java.time.Duration;
 import java.util.Objects;
+import java.util.Optional;
 import javafx.scene.Node;
 import org.siltbench.balance.Balances;
 import org.siltbench.balance.Timebase;
 import org.siltbench.balance.find.PortFacts;
+import org.siltbench.balance.link.LinkSpec;
 import org.siltbench.station.Problem;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
+import org.siltbench.station.window.desk.ScanTaker;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.shell.Screen;
+import org.siltbench.station.work.scan.BagScan;
 import org.siltbench.station.work.weigh.Scale;
 
 /** First run, and whenever a balance is connected. */
@@ -23,6 +27,7 @@ public final class ConnectScreen implements Screen {
   private final Texts texts;
   private final FindModel find;
   private final GuideModel guide;
+  private final RealPane real;
   private final ConnectView view;
 
   public ConnectScreen(Desk desk) {
@@ -32,11 +37,10 @@ public final class ConnectScreen implements Screen {
     find = new FindModel(desk, PortFacts::all, balances::link, EACH_SETTING);
     LessonModel lesson = new LessonModel(desk, balances::link, EACH_SITUATION);
     guide = new GuideModel(desk);
+    real = new RealPane(find, lesson, texts, this::use);
     view =
         new ConnectView(
-            texts,
-            new GuidePane(guide, texts, () -> desk.go("prepare")),
-            new RealPane(find, lesson, texts, this::use));
+            texts, new GuidePane(guide, texts, () -> desk.go("prepare")), real);
     view.getStylesheets()
         .add(
             Objects.requireNonNull(ConnectScreen.class.getResource("connect.css"))
@@ -45,7 +49,9 @@ public final class ConnectScreen implements Screen {
 
   private void use(String spec) {
     try {
-      Scale.parse(spec);
+      if (Scale.parse(spec) instanceof LinkSpec.Typed) {
+        throw new Problem.WrongUse(ConnectSays.TYPED_BY_COMMAND, spec);
+      }
       desk.connect(spec);
       desk.notices().show(Notice.note("connect", texts.get("using", spec)));
       desk.go("check");
@@ -57,6 +63,31 @@ public final class ConnectScreen implements Screen {
   @Override
   public Node view() {
     return view;
+  }
+
+  @Override
+  public Optional<ScanTaker> scans() {
+    return Optional.of(
+        new ScanTaker() {
+          @Override
+          public boolean scanned(BagScan bag) {
+            return false;
+          }
+
+          @Override
+          public boolean scannedOther(String text) {
+            boolean meant = real.takeCursor();
+            if (meant) {
+              desk.notices().show(Notice.note("connect", texts.get("typed.elsewhere")));
+            }
+            return meant;
+          }
+
+          @Override
+          public boolean balanceTypes() {
+            return real.balanceTypes();
+          }
+        });
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.siltbench.station.window.connect;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyDoubleProperty;
@@ -11,6 +12,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +32,7 @@ final class LessonModel {
   /** How the lesson stands. */
   enum State {
     IDLE,
+    TYPING,
     SHOW,
     LISTENING,
     LEARNED,
@@ -37,6 +41,9 @@ final class LessonModel {
   }
 
   private static final String ABOUT = "connect";
+
+  /** What a balance has typed so far, line by line, exactly as it came. */
+  final StringProperty typed = new SimpleStringProperty("");
 
   private final Desk desk;
   private final FormatLesson.Opener links;
@@ -92,6 +99,10 @@ final class LessonModel {
     evidence.clear();
     usable.set("");
     LinkSpec link = spec;
+    if (link instanceof LinkSpec.Typed) {
+      state.set(State.TYPING); // what was typed already stays: more lines tell more
+      return;
+    }
     aside(
         () -> FormatLesson.beginAgain(link, links, text -> {}),
         begun -> {
@@ -169,6 +180,16 @@ final class LessonModel {
     aside(now::learn, this::told);
   }
 
+  /** Tells what can be told from what was typed, as the command does. */
+  void learnTyped() {
+    if (state.get() != State.TYPING) {
+      return;
+    }
+    List<String> lines = typed.get().lines().filter(line -> !line.isBlank()).toList();
+    LinkSpec link = spec;
+    aside(() -> FormatLesson.learnTyped(link, lines), this::told);
+  }
+
   private void told(Learned what) {
     learned = what;
     evidence.setAll(
@@ -199,6 +220,7 @@ final class LessonModel {
             file -> {
               usable.set(FormatLesson.with(link, name.strip()).toString());
               state.set(State.SAVED);
+              typed.set("");
               close();
             },
             problem -> desk.notices().show(ABOUT, problem));

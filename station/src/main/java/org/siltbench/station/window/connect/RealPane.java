@@ -7,19 +7,20 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.siltbench.balance.find.PortFacts;
 import org.siltbench.station.window.desk.Texts;
 import org.siltbench.station.window.look.Controls;
+import org.siltbench.station.window.look.FocusScroll;
 import org.siltbench.station.window.look.Grid;
 
 /** A real balance in three cards: where it is, how it talks, use it. */
-final class RealPane extends ScrollPane {
+final class RealPane extends StackPane {
 
   private final FindModel find;
   private final LessonModel lesson;
@@ -28,6 +29,8 @@ final class RealPane extends ScrollPane {
   private final TextField name = new TextField();
   private final Label state = Controls.label("subtitle");
   private final Label show = Controls.label("subtitle");
+  private final TextArea typed = new TextArea();
+  private final Button fromTyped;
   private final Button stop;
   private final Button listen;
   private final Button skip;
@@ -42,16 +45,30 @@ final class RealPane extends ScrollPane {
     stop = Controls.button(texts, "find.stop", find::stop);
     listen = Controls.primary(texts, "lesson.listen", lesson::listen);
     skip = Controls.button(texts, "lesson.skip", lesson::skip);
+    fromTyped = Controls.primary(texts, "lesson.typed", lesson::learnTyped);
     save = Controls.primary(texts, "lesson.save", () -> lesson.save(name.getText()));
     VBox cards = new VBox(where(), how(), use());
     cards.getStyleClass().add("sheet");
-    setContent(cards);
-    setFitToWidth(true);
+    getChildren().add(new FocusScroll(cards));
     find.state().subscribe(this::show);
     find.found().subscribe(this::fill);
     lesson.state().subscribe(this::show);
     lesson.situation().subscribe(now -> show(lesson.state().get()));
     lesson.usable().subscribe(this::fill);
+  }
+
+  /** True while what is typed goes to the lesson. */
+  boolean balanceTypes() {
+    return lesson.state().get() == LessonModel.State.TYPING && typed.isFocused();
+  }
+
+  /** Leads the cursor back to the lesson; false if no balance types. */
+  boolean takeCursor() {
+    boolean wanted = lesson.state().get() == LessonModel.State.TYPING;
+    if (wanted) {
+      Controls.focus(typed);
+    }
+    return wanted;
   }
 
   private void fill(String balance) {
@@ -122,6 +139,7 @@ final class RealPane extends ScrollPane {
             Controls.button(texts, "lesson.begin", () -> lesson.begin(spec.getText())),
             listen,
             skip,
+            fromTyped,
             bar(lesson.progress()));
     acts.getStyleClass().add("level");
     HBox keep = new HBox(Controls.field(texts, "format.name", name), save);
@@ -131,8 +149,19 @@ final class RealPane extends ScrollPane {
         Controls.text(texts, "how.hint", "hint"),
         acts,
         show,
+        whatIsTyped(),
         evidence("lesson.evidence", lesson.evidence()),
         keep);
+  }
+
+  private Node whatIsTyped() {
+    typed.setPrefRowCount(9);
+    typed.getStyleClass().add("connect-evidence");
+    typed.textProperty().bindBidirectional(lesson.typed);
+    VBox field = Controls.captioned(texts, "typed", typed);
+    field.managedProperty().bind(field.visibleProperty());
+    field.visibleProperty().bind(lesson.state().isEqualTo(LessonModel.State.TYPING));
+    return field;
   }
 
   private VBox use() {
@@ -156,5 +185,7 @@ final class RealPane extends ScrollPane {
     listen.setDisable(now != LessonModel.State.SHOW);
     skip.setDisable(now != LessonModel.State.SHOW);
     save.setDisable(now != LessonModel.State.LEARNED);
+    Controls.shown(fromTyped, now == LessonModel.State.TYPING);
+    takeCursor();
   }
 }

@@ -20,4 +20,12 @@ public interface ScanTaker {
   default boolean scannedOther(String text) {
     return false;
   }
+
+  /**
+   * A balance types into this screen now: its quick lines are no scans, they go where the cursor
+   * is.
+   */
+  default boolean balanceTypes() {
+    return false;
+  }
 }

@@ -54,6 +54,11 @@ public final class Scans {
     }
   }
 
+  /** True while a balance types into the screen in front: its lines are no scans. */
+  public boolean balanceTypes() {
+    return front.get().map(ScanTaker::balanceTypes).orElse(false);
+  }
+
   /** As short as the number of a dish: true if the screen in front asks for one. */
   public boolean takeDish(String entered) {
     boolean taken = front.get().map(t -> t.scannedOther(entered.strip())).orElse(false);

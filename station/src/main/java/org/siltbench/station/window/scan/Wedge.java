@@ -2,6 +2,7 @@ package org.siltbench.station.window.scan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Predicate;
@@ -31,13 +32,19 @@ public final class Wedge {
   private final LongSupplier nanos;
   private final Consumer<String> scans;
   private final Predicate<String> dishes;
+  private final BooleanSupplier away;
   private boolean passing;
   private boolean swallowing;
   private boolean known;
   private long moment;
 
-  private Wedge(LongSupplier nanos, Consumer<String> scans, Predicate<String> dishes) {
+  private Wedge(
+      LongSupplier nanos,
+      Consumer<String> scans,
+      Predicate<String> dishes,
+      BooleanSupplier away) {
     this.dishes = dishes;
+    this.away = away;
     this.nanos = nanos;
     this.scans = scans;
     release.setOnFinished(event -> pass());
@@ -50,10 +57,15 @@ public final class Wedge {
    * @param scans takes what was scanned
    * @param dishes takes what is as short as the number of a dish, if it is asked for one; what it
    *     leaves goes where it was typed
+   * @param away true while quick keys are no scanner's: every key goes where it was typed, at once
    */
   public static void listen(
-      Scene scene, LongSupplier nanos, Consumer<String> scans, Predicate<String> dishes) {
-    Wedge wedge = new Wedge(nanos, scans, dishes);
+      Scene scene,
+      LongSupplier nanos,
+      Consumer<String> scans,
+      Predicate<String> dishes,
+      BooleanSupplier away) {
+    Wedge wedge = new Wedge(nanos, scans, dishes, away);
     scene.addEventFilter(KeyEvent.ANY, wedge::key);
     EventDispatcher usual = scene.getEventDispatcher();
     scene.setEventDispatcher(
@@ -73,6 +85,10 @@ public final class Wedge {
 
   private void key(KeyEvent event) {
     if (passing) {
+      return;
+    }
+    if (away.getAsBoolean()) {
+      pass();
       return;
     }
     known = false;
