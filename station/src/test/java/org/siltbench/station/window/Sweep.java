@@ -32,7 +32,7 @@ final class Sweep {
   /** Words of English that are no German; a German text has none of them. */
   static final Pattern ENGLISH =
       Pattern.compile(
-          "(?<![\\p{L}.@/_-])(the|and|of|is|not|with|from|this|that|are|were|has|have|its|it|been|"
+          "(?<![\\p{L}\\d.@/_-])(the|and|of|is|not|with|from|this|that|are|were|has|have|its|it|been|"
               + "be|by|or|if|when|which|there|to|for|no|as|at|than|then|only|into|nothing|cannot|"
               + "could|must|may|should|between|without|before|after|above|below|within|outside|"
               + "filters|sample|samples|weighed|weighing|weighings|reading|readings|balance|scale|"
