@@ -38,9 +38,7 @@ public final class ConnectScreen implements Screen {
     LessonModel lesson = new LessonModel(desk, balances::link, EACH_SITUATION);
     guide = new GuideModel(desk);
     real = new RealPane(find, lesson, texts, this::use);
-    view =
-        new ConnectView(
-            texts, new GuidePane(guide, texts, () -> desk.go("prepare")), real);
+    view = new ConnectView(texts, new GuidePane(guide, texts, () -> desk.go("prepare")), real);
     view.getStylesheets()
         .add(
             Objects.requireNonNull(ConnectScreen.class.getResource("connect.css"))

@@ -39,10 +39,7 @@ public final class Wedge {
   private long moment;
 
   private Wedge(
-      LongSupplier nanos,
-      Consumer<String> scans,
-      Predicate<String> dishes,
-      BooleanSupplier away) {
+      LongSupplier nanos, Consumer<String> scans, Predicate<String> dishes, BooleanSupplier away) {
     this.dishes = dishes;
     this.away = away;
     this.nanos = nanos;

@@ -64,7 +64,8 @@ class ChooserIT {
   @Test
   void a_file_with_blanks_and_umlauts_in_its_name_is_read_by_what_stands_in_the_field()
       throws IOException {
-    Path notes = Files.writeString(folder.resolve("Alder Fork Übergabe 2.csv"), "filter;volume_ml\n");
+    Path notes =
+        Files.writeString(folder.resolve("Alder Fork Übergabe 2.csv"), "filter;volume_ml\n");
     String name = chosen(folder.resolve("gone.csv").toString(), Optional.of(notes.toFile()));
     assertEquals("filter;volume_ml\n", Files.readString(Path.of(name)));
     assertEquals(List.of(Optional.of(folder.toFile())), near, "it begins beside what was named");
