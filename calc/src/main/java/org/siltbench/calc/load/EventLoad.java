@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import org.siltbench.calc.reason.Unfit;
 import org.siltbench.calc.stats.Checked;
 import org.siltbench.calc.stats.CompensatedSum;
 
@@ -44,7 +45,7 @@ public record EventLoad(
   public static EventLoad integrate(
       Series discharge, Series concentration, Instant from, Instant to) {
     if (!to.isAfter(from)) {
-      throw new IllegalArgumentException("the end " + to + " is not after the begin " + from);
+      throw new Unfit(SeriesSays.END_NOT_AFTER, to, from);
     }
     return new Integration(discharge, concentration).over(from, to);
   }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.siltbench.calc.reason.Unfit;
 import org.siltbench.calc.stats.Checked;
 
 /**
@@ -64,13 +65,13 @@ public final class Series {
   public static Series of(List<Point> points, Duration longestStep) {
     Checked.atLeast(points.size(), 1, "number of points");
     if (longestStep.isNegative() || longestStep.isZero()) {
-      throw new IllegalArgumentException("longest step must be above zero: " + longestStep);
+      throw new Unfit(SeriesSays.LONGEST_STEP, longestStep);
     }
     List<Point> sorted = new ArrayList<>(points);
     sorted.sort(Comparator.comparing(Point::at));
     for (int i = 1; i < sorted.size(); i++) {
       if (sorted.get(i).at().equals(sorted.get(i - 1).at())) {
-        throw new IllegalArgumentException("two values at " + sorted.get(i).at());
+        throw new Unfit(SeriesSays.TWO_VALUES, sorted.get(i).at());
       }
     }
     return new Series(List.copyOf(sorted), longestStep);

@@ -31,10 +31,10 @@ final class MethodReader {
 
   private Method method() {
     return new Method(
-        values.value("key", "letters, digits, dots and hyphens", "", MethodReader::key),
-        values.text("title", "what is measured, in plain words"),
-        values.text("standard", "the published standard it follows, or own"),
-        values.text("edition", "the edition of the standard, or none"),
+        values.value("key", MethodTextSays.KEY.with(), "", MethodReader::key),
+        values.text("title", MethodTextSays.TITLE.with()),
+        values.text("standard", MethodTextSays.STANDARD.with()),
+        values.text("edition", MethodTextSays.EDITION.with()),
         values.word("parameter", List.of(Parameter.values()), Parameter::word),
         values.word("taken", List.of(Taken.values()), Taken::word),
         drying(),
@@ -59,10 +59,10 @@ final class MethodReader {
   private Drying drying() {
     return new Drying(
         values.span("dry_celsius", 20, 300),
-        values.number("dry_first_min", 1, WEEK_MINUTES, "minutes"),
-        values.number("dry_later_min", 1, WEEK_MINUTES, "minutes"),
-        values.number("cool_min", 0, WEEK_MINUTES, "minutes"),
-        values.number("useful_min", 0, WEEK_MINUTES, "minutes"));
+        values.number("dry_first_min", 1, WEEK_MINUTES, MethodTextSays.MINUTES.with()),
+        values.number("dry_later_min", 1, WEEK_MINUTES, MethodTextSays.MINUTES.with()),
+        values.number("cool_min", 0, WEEK_MINUTES, MethodTextSays.MINUTES.with()),
+        values.number("useful_min", 0, WEEK_MINUTES, MethodTextSays.MINUTES.with()));
   }
 
   private Constancy constancy() {
@@ -78,7 +78,7 @@ final class MethodReader {
   private @Nullable ConstantRule rule(String name) {
     Mass absolute = values.milligramsOrNone(name + "_mg", 0.000001, 100_000);
     BigDecimal percent =
-        values.orNone(name + "_pct", "a number above 0 up to 100 (%)", MethodReader::percent);
+        values.orNone(name + "_pct", MethodTextSays.PERCENT.with(), MethodReader::percent);
     ConstantRule.Base base =
         values.word(name + "_base", List.of(ConstantRule.Base.values()), MethodReader::word);
     ConstantRule.Direction direction =
@@ -120,7 +120,7 @@ final class MethodReader {
     Mass max = values.milligrams("residue_max_mg", 0, 1_000_000);
     Mass stop = values.milligrams("residue_stop_below_mg", -100_000, 0);
     if (min.compareTo(max) > 0) {
-      values.fault("residue_max_mg", "not less than residue_min_mg");
+      values.fault("residue_max_mg", MethodTextSays.NOT_BELOW_LEAST.with());
       return new ResidueRule(min, min, stop);
     }
     return new ResidueRule(min, max, stop);
@@ -139,27 +139,28 @@ final class MethodReader {
 
   private SampleRule sample() {
     return new SampleRule(
-        values.number("holding_days", 0, 3650, "days"),
+        values.number("holding_days", 0, 3650, MethodTextSays.DAYS.with()),
         values.millilitres("volume_min_ml", 0.001, 1e6),
         values.millilitres("volume_max_ml", 0.001, 1e6),
-        values.number("slow_filtration_min", 0, WEEK_MINUTES, "minutes"),
+        values.number("slow_filtration_min", 0, WEEK_MINUTES, MethodTextSays.MINUTES.with()),
         values.whole("batch_size", 1, 10_000),
-        values.numberOrAbsent("bag_days", 0, 3650, "days"),
+        values.numberOrAbsent("bag_days", 0, 3650, MethodTextSays.DAYS.with()),
         values.numberOrAbsent("dissolved_from_pct", 0, 1000, "%"),
         values.spanOrAbsent("recovery_pct", 0, 1000));
   }
 
   private UncertaintyInputs uncertainty() {
     Double probability = values.numberOrNone("coverage_probability_pct", 50, 99.9999, "%");
-    Double k = values.numberOrNone("coverage_k", 0.1, 100, "factor");
+    Double k = values.numberOrNone("coverage_k", 0.1, 100, MethodTextSays.FACTOR.with());
     if ((probability == null) == (k == null)) {
-      values.fault("coverage_k", "either coverage_probability_pct or coverage_k, the other none");
+      values.fault("coverage_k", MethodTextSays.ONE_COVERAGE.with());
       probability = 95.0;
       k = null;
     }
     return new UncertaintyInputs(
         values.number("u_mass_mg", 0, 100_000, "mg"),
-        values.number("u_mass_dof", 1, Double.POSITIVE_INFINITY, "degrees of freedom, or inf"),
+        values.number(
+            "u_mass_dof", 1, Double.POSITIVE_INFINITY, MethodTextSays.DEGREES_OF_FREEDOM.with()),
         values.number("u_moisture_mg", 0, 100_000, "mg"),
         values.number("u_blank_mg", 0, 100_000, "mg"),
         values.number("u_volume_reading_ml", 0, 1e6, "mL"),
@@ -181,18 +182,19 @@ final class MethodReader {
     return new DuplicateTerms(
         values.whole("duplicate_every", 0, 10_000),
         values.numberOrNone("duplicate_limit_pct", 0.001, 200, "%"),
-        values.number("duplicate_low_factor", 0, 1000, "reporting limits"));
+        values.number("duplicate_low_factor", 0, 1000, MethodTextSays.REPORTING_LIMITS.with()));
   }
 
   private @Nullable Ignition ignition() {
     Span celsius =
         values.orNone(
             "ignite_celsius",
-            "two numbers as \"500 to 600\" from 300 to 1200",
+            Values.spanExpected("500 to 600", 300, 1200),
             v -> Numbers.span(v, 300, 1200));
-    Double minutes = values.numberOrNone("ignite_min", 1, WEEK_MINUTES, "minutes");
+    Double minutes =
+        values.numberOrNone("ignite_min", 1, WEEK_MINUTES, MethodTextSays.MINUTES.with());
     if ((celsius == null) != (minutes == null)) {
-      values.fault("ignite_min", "a time together with ignite_celsius, or none for both");
+      values.fault("ignite_min", MethodTextSays.IGNITION_TIME.with());
     }
     return celsius == null || minutes == null ? null : new Ignition(celsius, minutes);
   }

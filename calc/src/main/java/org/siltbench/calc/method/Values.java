@@ -10,6 +10,7 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.siltbench.calc.quantity.Mass;
 import org.siltbench.calc.quantity.Volume;
+import org.siltbench.calc.reason.Reason;
 
 /**
  * The values of a method's text by key. Each question names what it expects; a fault is noted and a
@@ -37,20 +38,22 @@ final class Values {
   private void take(int number, String line) {
     int equals = line.indexOf('=');
     if (equals < 1) {
-      faults.add(new MethodFault(number, "(no key)", "key = value", line));
+      faults.add(
+          new MethodFault(number, MethodFault.NO_KEY, MethodTextSays.KEY_AND_VALUE.with(), line));
       return;
     }
     String key = line.substring(0, equals).strip();
     String value = line.substring(equals + 1).strip();
     if (value.isEmpty()) {
-      faults.add(new MethodFault(number, key, "a value after the =", line));
+      faults.add(new MethodFault(number, key, MethodTextSays.A_VALUE.with(), line));
     } else if (lines.putIfAbsent(key, new Line(number, value)) != null) {
-      faults.add(new MethodFault(number, key, "each key once", "it again"));
+      faults.add(
+          new MethodFault(number, key, MethodTextSays.ONCE.with(), MethodTextSays.AGAIN.with()));
     }
   }
 
   /** Reads one value; where it is missing or wrong, notes it and gives the stand-in. */
-  <T> T value(String key, String expected, T standIn, Function<String, T> reading) {
+  <T> T value(String key, Reason expected, T standIn, Function<String, T> reading) {
     asked.put(key, true);
     Line line = lines.get(key);
     if (line == null) {
@@ -72,35 +75,35 @@ final class Values {
   }
 
   /** The value, or null where the text says "none". */
-  <T> @Nullable T orNone(String key, String expected, Function<String, T> reading) {
+  <T> @Nullable T orNone(String key, Reason expected, Function<String, T> reading) {
     return value(
             key,
-            expected + ", or none",
+            MethodTextSays.OR_NONE.with(expected),
             Optional.<T>empty(),
             v -> v.equals("none") ? Optional.<T>empty() : Optional.of(reading.apply(v)))
         .orElse(null);
   }
 
-  String text(String key, String expected) {
+  String text(String key, Reason expected) {
     return value(key, expected, "", v -> v);
   }
 
-  double number(String key, double low, double high, String unit) {
+  double number(String key, double low, double high, Object unit) {
     return value(key, expectation(low, high, unit), low, v -> Numbers.within(v, low, high));
   }
 
-  @Nullable Double numberOrNone(String key, double low, double high, String unit) {
+  @Nullable Double numberOrNone(String key, double low, double high, Object unit) {
     return orNone(key, expectation(low, high, unit), v -> Numbers.within(v, low, high));
   }
 
-  private static String expectation(double low, double high, String unit) {
-    return "a number from " + Numbers.plain(low) + " to " + Numbers.plain(high) + " (" + unit + ")";
+  private static Reason expectation(double low, double high, Object unit) {
+    return MethodTextSays.NUMBER.with(Numbers.plain(low), Numbers.plain(high), unit);
   }
 
   int whole(String key, int low, int high) {
     return value(
         key,
-        "a whole number from " + low + " to " + high,
+        MethodTextSays.WHOLE_NUMBER.with(low, high),
         low,
         v -> (int) Numbers.within(Integer.toString(Integer.parseInt(v)), low, high));
   }
@@ -126,7 +129,7 @@ final class Values {
   }
 
   /** A number, or none; also where the key is not there: older texts do not have it. */
-  @Nullable Double numberOrAbsent(String key, double low, double high, String unit) {
+  @Nullable Double numberOrAbsent(String key, double low, double high, Object unit) {
     return isAbsent(key) ? null : numberOrNone(key, low, high, unit);
   }
 
@@ -134,7 +137,7 @@ final class Values {
   @Nullable Span spanOrAbsent(String key, double low, double high) {
     return isAbsent(key)
         ? null
-        : orNone(key, spanExpected(low, high), v -> Numbers.span(v, low, high));
+        : orNone(key, spanExpected("80 to 120", low, high), v -> Numbers.span(v, low, high));
   }
 
   private boolean isAbsent(String key) {
@@ -142,18 +145,18 @@ final class Values {
     return !lines.containsKey(key);
   }
 
-  private static String spanExpected(double low, double high) {
-    return "two numbers as \"80 to 120\" from " + Numbers.plain(low) + " to " + Numbers.plain(high);
+  static Reason spanExpected(String example, double low, double high) {
+    return MethodTextSays.SPAN.with(example, Numbers.plain(low), Numbers.plain(high));
   }
 
   Span span(String key, double low, double high) {
-    String expected =
-        "two numbers as \"103 to 105\" from " + Numbers.plain(low) + " to " + Numbers.plain(high);
+    Reason expected = spanExpected("103 to 105", low, high);
     return value(key, expected, new Span(low, high), v -> Numbers.span(v, low, high));
   }
 
   <E> E word(String key, List<E> choices, Function<E, String> name) {
-    String expected = "one of " + String.join(", ", choices.stream().map(name).toList());
+    Reason expected =
+        MethodTextSays.ONE_OF.with(String.join(", ", choices.stream().map(name).toList()));
     return value(key, expected, choices.get(0), v -> choice(v, choices, name));
   }
 
@@ -165,7 +168,7 @@ final class Values {
   }
 
   /** Notes a fault found when values are put together, unless the value was wrong by itself. */
-  void fault(String key, String expected) {
+  void fault(String key, Reason expected) {
     if (isFaulty(key)) {
       return;
     }
@@ -186,7 +189,7 @@ final class Values {
                 new MethodFault(
                     line.number(),
                     key,
-                    "a known key; near: " + String.join(", ", near),
+                    MethodTextSays.KNOWN_KEY.with(String.join(", ", near)),
                     line.value()));
           }
         });

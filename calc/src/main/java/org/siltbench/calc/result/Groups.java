@@ -64,8 +64,7 @@ final class Groups {
   private void twice(InputRow row) {
     Long first = filterLines.putIfAbsent(row.filter(), row.line());
     if (first != null && faults.size() < Survey.MOST_FAULTS) {
-      String expected = "each filter once; it is on line " + first + " too";
-      faults.add(new RowFault(row.line(), "filter", row.filter(), expected));
+      faults.add(new RowFault(row.line(), "filter", row.filter(), RowSays.FILTER_ONCE.with(first)));
     }
   }
 

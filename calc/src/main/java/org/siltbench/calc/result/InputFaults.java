@@ -1,10 +1,11 @@
 package org.siltbench.calc.result;
 
 import java.util.List;
-import java.util.stream.Collectors;
+import org.siltbench.calc.reason.Reason;
+import org.siltbench.calc.reason.Reasoned;
 
 /** The table cannot be calculated; told before any result is given out. */
-public final class InputFaults extends RuntimeException {
+public final class InputFaults extends RuntimeException implements Reasoned {
 
   private static final long serialVersionUID = 1L;
 
@@ -18,14 +19,23 @@ public final class InputFaults extends RuntimeException {
    * @param count how many there are in all
    */
   public InputFaults(List<RowFault> faults, long count) {
-    super(text(faults, count));
+    super(all(faults, count).english());
     this.faults = List.copyOf(faults);
     this.count = count;
   }
 
-  private static String text(List<RowFault> faults, long count) {
-    String first = faults.stream().map(RowFault::toString).collect(Collectors.joining("\n"));
-    return count > faults.size() ? first + "\n… and " + (count - faults.size()) + " more" : first;
+  private static Reason all(List<RowFault> faults, long count) {
+    Reason first =
+        faults.stream()
+            .map(RowFault::reason)
+            .reduce(RowSays.BOTH::with)
+            .orElseGet(() -> Reason.plain(""));
+    return count > faults.size() ? RowSays.MORE.with(first, count - faults.size()) : first;
+  }
+
+  @Override
+  public Reason reason() {
+    return all(faults, count);
   }
 
   /** The first faults, in the order of lines. */

@@ -7,6 +7,7 @@ import org.siltbench.calc.ignition.FilterFitness;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.method.SampleRule;
 import org.siltbench.calc.quantity.Volume;
+import org.siltbench.calc.reason.Reason;
 
 /** What makes a row impossible to calculate. */
 final class RowCheck {
@@ -19,14 +20,13 @@ final class RowCheck {
     }
     List<RowFault> faults = new ArrayList<>();
     if (row.filter().isBlank()) {
-      faults.add(new RowFault(row.line(), "filter", "", "the name of the filter"));
+      faults.add(new RowFault(row.line(), "filter", "", RowSays.FILTER_NAME.with()));
     }
     if (row.pre() == null) {
-      faults.add(new RowFault(row.line(), "pre_g", "", "the pre-weigh mass in g, as 0.11234"));
+      faults.add(new RowFault(row.line(), "pre_g", "", RowSays.PRE_MASS.with()));
     }
     if (row.posts().isEmpty()) {
-      String expected = "a post-weigh mass in g, here or in post1_g, post2_g, …";
-      faults.add(new RowFault(row.line(), "post_g", "", expected));
+      faults.add(new RowFault(row.line(), "post_g", "", RowSays.POST_MASS.with()));
     }
     volume(faults, row, method.sample());
     RowExtras extras = row.extras();
@@ -51,18 +51,13 @@ final class RowCheck {
   private static void volume(List<RowFault> faults, InputRow row, SampleRule rule) {
     Volume volume = row.volume();
     if (volume != null && isWrong(volume, row.role(), rule)) {
-      String expected =
-          "a volume in mL from "
-              + rule.minVolume().toMillilitres()
-              + " to "
-              + rule.maxVolume().toMillilitres()
-              + ", or nothing where it is not known";
+      Reason expected =
+          RowSays.VOLUME.with(rule.minVolume().toMillilitres(), rule.maxVolume().toMillilitres());
       faults.add(new RowFault(row.line(), "volume_ml", volume.toMillilitres(), expected));
     }
     Double u = row.volumeU();
     if (u != null && isWrong(u, volume)) {
-      String expected = "a standard uncertainty in mL, zero or above and below the volume";
-      faults.add(new RowFault(row.line(), "volume_u_ml", u.toString(), expected));
+      faults.add(new RowFault(row.line(), "volume_u_ml", u.toString(), RowSays.VOLUME_U.with()));
     }
   }
 
@@ -82,8 +77,9 @@ final class RowCheck {
 
   private static void extras(List<RowFault> faults, InputRow row, RowExtras extras) {
     if (extras.isSand() && (row.volume() != null || extras.mixture() != null)) {
-      String expected = "nothing for sand: the volume of the sample stands with its fines";
-      faults.add(new RowFault(row.line(), "volume_ml", "a volume", expected));
+      faults.add(
+          new RowFault(
+              row.line(), "volume_ml", RowSays.A_VOLUME.with(), RowSays.NOTHING_FOR_SAND.with()));
     }
     if (extras.mixture() != null) {
       mixture(faults, row, extras);
@@ -95,12 +91,16 @@ final class RowCheck {
 
   private static void mixture(List<RowFault> faults, InputRow row, RowExtras extras) {
     if (row.volume() != null) {
-      String expected = "either volume_ml or mixture_g, not both";
-      faults.add(new RowFault(row.line(), "mixture_g", "both", expected));
+      faults.add(
+          new RowFault(
+              row.line(),
+              "mixture_g",
+              RowSays.VOLUME_AND_MIXTURE.with(),
+              RowSays.VOLUME_OR_MIXTURE.with()));
     }
     if (!EffectiveVolume.isHeavyEnough(row, extras)) {
-      String expected = "the mass of water and sediment in g, above that of the sediment";
-      faults.add(new RowFault(row.line(), "mixture_g", "too little", expected));
+      faults.add(
+          new RowFault(row.line(), "mixture_g", RowSays.TOO_LITTLE.with(), RowSays.MIXTURE.with()));
     }
   }
 
@@ -113,21 +113,15 @@ final class RowCheck {
             made == null ? FilterFitness.Material.GLASS_FIBRE : made,
             celsius == null || celsius > 0,
             celsius == null ? FilterFitness.IGNITION_CELSIUS : celsius);
-    String found = made == null ? "no material" : made.word();
+    Reason found = made == null ? RowSays.NO_MATERIAL.with() : Reason.plain(made.word());
     switch (answer) {
       case FIT -> {}
       case COMBUSTIBLE ->
-          faults.add(
-              new RowFault(
-                  row.line(), "material", found, "a filter that does not burn; do not ignite it"));
+          faults.add(new RowFault(row.line(), "material", found, RowSays.NOT_BURNING.with()));
       case NOT_MUFFLED, MUFFLED_TOO_COLD ->
           faults.add(
               new RowFault(
-                  row.line(),
-                  "muffled_c",
-                  String.valueOf(celsius),
-                  "a filter heated to 500 °C at least before its pre-weigh, else its own loss"
-                      + " counts as volatile"));
+                  row.line(), "muffled_c", String.valueOf(celsius), RowSays.MUFFLED.with()));
     }
   }
 }

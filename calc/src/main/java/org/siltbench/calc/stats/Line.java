@@ -1,5 +1,7 @@
 package org.siltbench.calc.stats;
 
+import org.siltbench.calc.reason.Unfit;
+
 /**
  * A straight line y = y1 + y2·(x − x0) by least squares, with its uncertainties.
  *
@@ -43,13 +45,13 @@ public record Line(
     double[] xs = Checked.finite(x, 3, "x");
     double[] ys = Checked.finite(y, 3, "y");
     if (xs.length != ys.length) {
-      throw new IllegalArgumentException(xs.length + " x but " + ys.length + " y");
+      throw new Unfit(LineSays.NOT_AS_MANY, xs.length, ys.length);
     }
     double mx = Summary.of(xs).mean();
     double my = Summary.of(ys).mean();
     double sxx = products(xs, mx, xs, mx);
     if (!(sxx > 0)) {
-      throw new IllegalArgumentException("all x are equal (" + xs[0] + "): no line");
+      throw new Unfit(LineSays.ALL_EQUAL, xs[0]);
     }
     double slope = products(xs, mx, ys, my) / sxx;
     double s = residualDeviation(xs, ys, mx, my, slope);

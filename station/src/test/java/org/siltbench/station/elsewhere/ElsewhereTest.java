@@ -2,6 +2,7 @@ package org.siltbench.station.elsewhere;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -21,8 +22,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.BalanceSays;
+import org.siltbench.calc.method.Method;
+import org.siltbench.calc.method.MethodException;
 import org.siltbench.calc.reason.Reason;
 import org.siltbench.calc.reason.ReasonCode;
+import org.siltbench.calc.result.InputFaults;
+import org.siltbench.calc.result.RowFault;
+import org.siltbench.calc.result.RowSays;
 import org.siltbench.station.said.Words;
 
 /** What the other rooms say has its German sentence here; found by their codes, not by a list. */
@@ -125,6 +131,37 @@ class ElsewhereTest {
     assertEquals(
         "Prüfen Sie, ob die Waage eingeschaltet ist und ihr Netzwerkkabel steckt.",
         Elsewhere.words(e.wayOut()).in(Locale.GERMAN));
+  }
+
+  @Test
+  void faultsOfAMethodsTextAreToldLineByLine() {
+    MethodException e =
+        assertThrows(MethodException.class, () -> Method.parse("report_digits = ten\nnothing\n"));
+    String german = Elsewhere.words(e).in(Locale.GERMAN);
+
+    assertEquals(e.getMessage(), Elsewhere.words(e).english());
+    assertEquals(e.getMessage().lines().count(), german.lines().count());
+    assertEquals(
+        List.of(
+            "Zeile 1, report_digits: dort steht „ten“, erwartet: eine ganze Zahl von 1 bis 9",
+            "Zeile 2, (kein Schlüssel): dort steht „nothing“, erwartet: Schlüssel = Wert"),
+        german.lines().limit(2).toList());
+    assertTrue(german.contains("u_mass_dof: fehlt, erwartet: eine Zahl von 1 bis inf ("), german);
+    assertFalse(german.contains("expected") || german.contains(": missing"), german);
+  }
+
+  @Test
+  void aRowThatCannotBeCalculatedIsTold() {
+    RowFault volume =
+        new RowFault(0, "volume_ml", Reason.plain("9"), RowSays.VOLUME.with("20", "5000"));
+    InputFaults e = new InputFaults(List.of(volume, volume), 3);
+
+    assertEquals(e.getMessage(), Elsewhere.words(e).english());
+    assertEquals(
+        "Spalte volume_ml: dort steht „9“, erwartet: ein Volumen in mL von 20 bis 5000,"
+            + " oder nichts, wo es nicht bekannt ist",
+        Elsewhere.words(e).in(Locale.GERMAN).lines().findFirst().orElseThrow());
+    assertTrue(Elsewhere.words(e).in(Locale.GERMAN).endsWith("… und 1 weitere"));
   }
 
   @Test

@@ -18,7 +18,9 @@ import javafx.scene.control.TextArea;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
 import javafx.scene.text.Text;
+import org.siltbench.calc.flag.Flag;
 import org.siltbench.station.bench.OpenLab;
+import org.siltbench.station.life.Role;
 import org.siltbench.station.window.desk.Desk;
 import org.siltbench.station.window.desk.Notice;
 
@@ -48,6 +50,9 @@ final class Sweep {
   /** The first line of a format's file, which is the same in every language. */
   private static final String FILE = "siltbench line format";
 
+  /** Words that stand in files, the same in every language; a screen has names for them. */
+  private static final Set<String> OF_FILES = ofFiles();
+
   private final Desk desk;
   private final OpenLab lab;
   private final Set<String> found = new TreeSet<>();
@@ -57,6 +62,26 @@ final class Sweep {
   Sweep(Desk desk, OpenLab lab) {
     this.desk = desk;
     this.lab = lab;
+  }
+
+  private static Set<String> ofFiles() {
+    Set<String> words = new LinkedHashSet<>();
+    for (Flag flag : Flag.values()) {
+      words.add(flag.word());
+    }
+    for (Role role : Role.values()) {
+      words.add(role.code());
+    }
+    words.remove(Flag.PRACTICE.word()); // the practice balance is named so, in every language
+    return words;
+  }
+
+  /** In a cell of a table such a word stands alone, or beside others with commas between. */
+  private static boolean isOfFiles(String text) {
+    return Pattern.compile("[\n,;]")
+        .splitAsStream(text)
+        .map(String::strip)
+        .anyMatch(OF_FILES::contains);
   }
 
   /** What was found so far: where, and what it says. */
@@ -150,7 +175,7 @@ final class Sweep {
     }
     Matcher english = ENGLISH.matcher(rest);
     Matcher prose = PROSE.matcher(rest);
-    if (english.find() || (marked && prose.find())) {
+    if (english.find() || isOfFiles(rest) || (marked && prose.find())) {
       found.add(kind + ' ' + id + ": " + MarkedWords.plain(text));
     }
   }

@@ -17,6 +17,11 @@ public final class FlagWords {
     this.texts = desk.texts(FlagWords.class);
   }
 
+  /** Its short name; tables in files have its word instead, the same in every language. */
+  public String name(Seen flag) {
+    return texts.get("name." + flag.word());
+  }
+
   /** What the flag means, as a sentence. */
   public String means(Seen flag) {
     return texts.say(flag.means());

@@ -170,7 +170,7 @@ final class FindingsPane extends VBox {
     VBox row =
         new VBox(
             Controls.chip(
-                FlagWords.tone(seen.weight()), FlagWords.shape(seen.weight()), seen.word()),
+                FlagWords.tone(seen.weight()), FlagWords.shape(seen.weight()), words.name(seen)),
             means);
     row.getStyleClass().add("close");
     flags.getChildren().add(row);

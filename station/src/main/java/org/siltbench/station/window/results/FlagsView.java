@@ -70,8 +70,9 @@ final class FlagsView extends VBox {
     Label means = Controls.label();
     means.setText(words.means(flag));
     HBox chip =
-        Controls.chip(FlagWords.tone(flag.weight()), FlagWords.shape(flag.weight()), flag.word());
-    chip.setAccessibleText(words.weight(flag.weight()) + ": " + flag.word());
+        Controls.chip(
+            FlagWords.tone(flag.weight()), FlagWords.shape(flag.weight()), words.name(flag));
+    chip.setAccessibleText(words.weight(flag.weight()) + ": " + words.name(flag));
     VBox row = new VBox(chip, means);
     row.getStyleClass().add("close");
     return row;

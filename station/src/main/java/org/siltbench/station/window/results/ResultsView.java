@@ -48,7 +48,7 @@ final class ResultsView extends VBox {
     batch = BatchBox.of(model.batch(), texts.get("batch"), model::choose);
     Words trade = new Words(texts.locale());
     beside = new BesideView(texts, trade);
-    table = SampleTable.of(texts, trade, lines);
+    table = SampleTable.of(texts, trade, words, lines);
     flags = new FlagsView(texts, words);
     getStyleClass().add("screen");
     sheet();

@@ -3,6 +3,7 @@ package org.siltbench.station.window.results;
 import javafx.collections.ObservableList;
 import javafx.scene.control.TableRow;
 import org.siltbench.station.window.desk.Texts;
+import org.siltbench.station.window.flag.FlagWords;
 import org.siltbench.station.window.look.Grid;
 import org.siltbench.station.window.look.Words;
 import org.siltbench.station.work.results.ResultSheet.Line;
@@ -14,7 +15,7 @@ final class SampleTable {
 
   private SampleTable() {}
 
-  static Grid<Line> of(Texts texts, Words words, ObservableList<Line> lines) {
+  static Grid<Line> of(Texts texts, Words words, FlagWords flagWords, ObservableList<Line> lines) {
     Grid<Line> table =
         new Grid<>(texts, "table", "table.none", lines)
             .column("sample", 13, line -> name(line, words))
@@ -25,7 +26,7 @@ final class SampleTable {
             .column("conc", 8, Line::conc)
             .column("expanded", 7, Line::expanded)
             .column("constant", 10, line -> texts.get("constant." + line.constant()))
-            .column("flags", 16, line -> flags(line, texts));
+            .column("flags", 16, line -> flags(line, texts, flagWords));
     table.getStyleClass().add("tight");
     table.setRowFactory(made -> new Row());
     return table;
@@ -35,13 +36,14 @@ final class SampleTable {
     return line.sample().isEmpty() ? words.role(line.role()) : line.sample();
   }
 
-  private static String flags(Line line, Texts texts) {
+  private static String flags(Line line, Texts texts, FlagWords words) {
     StringBuilder out = new StringBuilder();
     if (!line.holds().isEmpty()) {
       out.append(texts.get("held")).append(' ');
     }
     for (Seen flag : line.flags()) {
-      out.append(out.isEmpty() || out.toString().endsWith(" ") ? "" : ", ").append(flag.word());
+      out.append(out.isEmpty() || out.toString().endsWith(" ") ? "" : ", ")
+          .append(words.name(flag));
     }
     return out.toString();
   }
