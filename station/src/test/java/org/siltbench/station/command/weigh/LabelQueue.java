@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * empty} in it is an empty tray. With each job the printer keeps a copy of a witness file, as that
  * stood when the job came out.
  */
-final class LabelQueue implements AutoCloseable {
+public final class LabelQueue implements AutoCloseable {
 
   private static final String BACKEND =
       """
@@ -85,7 +85,18 @@ final class LabelQueue implements AutoCloseable {
     this.port = port;
   }
 
-  static LabelQueue start(Path witness) throws Exception {
+  /** False where the print system is not installed, or may not be started. */
+  public static boolean canBeHere() {
+    return Files.isExecutable(Path.of("/usr/sbin/cupsd"))
+        && "root".equals(System.getProperty("user.name"));
+  }
+
+  /**
+   * Starts one.
+   *
+   * @param witness the file of which a copy is kept with each job
+   */
+  public static LabelQueue start(Path witness) throws Exception {
     Path root = Files.createTempDirectory("queue");
     Files.setPosixFilePermissions(root, PosixFilePermissions.fromString("rwxr-xr-x"));
     for (String folder : List.of("etc", "state", "cache", "spool", "log", "tmp", "out", "bin")) {
@@ -193,7 +204,7 @@ final class LabelQueue implements AutoCloseable {
   }
 
   /** What a program must have in its environment to find this print system. */
-  String address() {
+  public String address() {
     return "localhost:" + port;
   }
 
@@ -218,7 +229,7 @@ final class LabelQueue implements AutoCloseable {
   }
 
   /** What came out so far, in the order of the jobs. */
-  List<Path> printed() {
+  public List<Path> printed() {
     try (Stream<Path> all = Files.list(out)) {
       return all.filter(path -> path.toString().endsWith(".pdf"))
           .sorted(Comparator.comparingInt(LabelQueue::job))
@@ -229,7 +240,7 @@ final class LabelQueue implements AutoCloseable {
   }
 
   /** The witness file as it stood when this job came out. */
-  String witness(Path job) throws IOException {
+  public String witness(Path job) throws IOException {
     return Files.readString(out.resolve("witness-" + job(job)));
   }
 
@@ -237,7 +248,8 @@ final class LabelQueue implements AutoCloseable {
     return Integer.parseInt(file.getFileName().toString().replaceAll("\\D", ""));
   }
 
-  void await(BooleanSupplier condition) throws Exception {
+  /** Waits for what the print system does in its own time. */
+  public void await(BooleanSupplier condition) throws Exception {
     long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
     while (!condition.getAsBoolean()) {
       if (System.nanoTime() > end) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -21,12 +22,15 @@ final class DayByRobot {
   private final Path folder;
   private final Path port;
   private final PracticeProcess balance;
+  private final String queue;
   private Plan plan = new Plan(List.of());
   private Plan.Round round = Plan.Round.CLEAN;
   private List<String> ids = List.of();
   private RobotWindow window;
 
-  DayByRobot(Path folder, Path port, PracticeProcess balance) {
+  /** Labels come out of this queue; into a file where there is none. */
+  DayByRobot(Path folder, Path port, PracticeProcess balance, String queue) {
+    this.queue = queue;
     this.folder = folder;
     this.port = port;
     this.balance = balance;
@@ -148,8 +152,7 @@ final class DayByRobot {
   private void papers() {
     window.robot().push(KeyCode.F3).push(KeyCode.ALT, KeyCode.L);
     RobotWindow.await("papers", () -> window.node("stock") != null);
-    window.robot().push(KeyCode.ALT, KeyCode.D);
-    window.awaitNotice("The labels are");
+    labels();
     window.robot().push(KeyCode.ALT, KeyCode.B);
     window.awaitNotice("The field sheet is");
     window.robot().push(KeyCode.ALT, KeyCode.T);
@@ -158,6 +161,20 @@ final class DayByRobot {
     window.type("to", "CD");
     window.robot().push(KeyCode.ALT, KeyCode.I);
     window.awaitNotice("out on");
+  }
+
+  private void labels() {
+    if (queue.isEmpty()) {
+      window.robot().push(KeyCode.ALT, KeyCode.D);
+      window.awaitNotice("The labels are");
+      return;
+    }
+    RobotWindow.await("the queue", () -> choice("queue").getItems().contains(queue));
+    while (!queue.equals(RobotWindow.on(() -> choice("queue").getValue()))) {
+      window.press("queue", KeyCode.DOWN);
+    }
+    window.robot().push(KeyCode.ALT, KeyCode.R);
+    window.awaitNotice("3 labels sent to " + queue);
   }
 
   private void receive() {
@@ -267,6 +284,10 @@ final class DayByRobot {
 
   private String instead() {
     return RobotWindow.on(() -> ((TextInputControl) window.node("instead")).getText());
+  }
+
+  private ComboBox<?> choice(String id) {
+    return (ComboBox<?>) window.node(id);
   }
 
   private TableView<?> table(String id) {

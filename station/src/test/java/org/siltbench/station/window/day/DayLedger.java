@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.json.NotJson;
@@ -113,6 +115,14 @@ final class DayLedger {
               });
     }
     return measured;
+  }
+
+  /** The filters that have a mass. */
+  static Set<String> preWeighed(Path lab) {
+    return of(lab).stream()
+        .filter(line -> line.kind().equals("weighing"))
+        .map(line -> line.values().get("filter"))
+        .collect(Collectors.toSet());
   }
 
   /** Where the field notes of a filter stand, as {@code BENCH/SEQ}. */
