@@ -29,7 +29,7 @@ import org.siltbench.station.window.BenchTime;
  * window is a process of its own and prints its labels on a real queue. In the end both ledger
  * files say the same.
  */
-@Timeout(300)
+@Timeout(600)
 class WholeDayIT {
 
   @TempDir Path folder;
