@@ -25,9 +25,9 @@ import org.siltbench.station.window.BenchTime;
 
 /**
  * One day, from signing on to the amended report, in the window under a robot and by commands: each
- * on a practice balance of its own, a process at the far end of a real pseudo-terminal. The
- * window is a process of its own and prints its labels on a real queue. In the end both ledger
- * files say the same.
+ * on a practice balance of its own, a process at the far end of a real pseudo-terminal. The window
+ * is a process of its own and prints its labels on a real queue. In the end both ledger files say
+ * the same.
  */
 @Timeout(600)
 class WholeDayIT {
@@ -83,7 +83,8 @@ class WholeDayIT {
       queue.await(() -> queue.printed().size() == 1);
       Set<String> filters = DayLedger.preWeighed(lab);
       assertEquals(
-          filters, Set.copyOf(PrintedLabels.filters(queue, queue.printed().get(0), filters.size())));
+          filters,
+          Set.copyOf(PrintedLabels.filters(queue, queue.printed().get(0), filters.size())));
     }
   }
 
