@@ -57,10 +57,6 @@ final class Fits {
   double floor;
 
   private double bend;
-
-  /** How much blocks scatter about the course that suits them best: the kind 0 is white. */
-  private double scatter;
-
   private double mostNoise;
 
   Fits(List<Shape> shapes) {
@@ -117,40 +113,33 @@ final class Fits {
     double rss = before + projection.squares();
     double fixed = fixed(k, f, projection, idle);
     level[k] = bank.anchor() + projection.level();
-    logRest[k] = fixed + log(rss);
+    logRest[k] = fixed + log(f.kind, rss);
     double least = rss;
     for (int s = 0; s < now.length; s++) {
       projection.shape(f, s);
       double r = Math.max(before, rss - projection.explained());
       least = Math.min(least, r);
       left[k][s] = projection.coefficient();
-      leftVariance[k][s] = variance(r) / projection.information();
+      leftVariance[k][s] = Math.max(r / dof, floor) / projection.information();
       meanShape[k][s] = projection.meanShape();
-      logShape[k][s] = fixed + log(r);
+      logShape[k][s] = fixed + log(f.kind, r);
       top = Math.max(top, logShape[k][s]);
     }
     top = Math.max(top, logRest[k]);
-    levelVariance[k] = variance(least) / projection.ones();
+    levelVariance[k] = Math.max(least / dof, floor) / projection.ones();
     noise[k] = Math.max(least / dof, LEAST_VARIANCE / perBlock);
-    scatter = k == 0 ? noise[0] : scatter;
     strange[k] = strange(f.kind, least - before, noise[k], idle, k);
   }
 
   /** What every fit under a kind of noise shares: its prior and the determinants. */
   double fixed(int k, KindFilter f, Projection p, Idle idle) {
-    double determinants = f.logs + idle.logs(k) + p.logDeterminant();
-    return Math.log(f.kind.prior()) + f.kind.logWeak(scatter, dof) - 0.5 * determinants;
+    return Math.log(f.kind.prior()) - 0.5 * (f.logs + idle.logs(k) + p.logDeterminant());
   }
 
   /** Likelihood with the variance at its best value, not below what rounding makes. */
-  double log(double squares) {
-    double v = variance(squares);
-    return -0.5 * dof * Math.log(v) - squares / (2 * v);
-  }
-
-  /** Variance of a block from a sum of squares. */
-  double variance(double squares) {
-    return Math.max(squares / dof, floor);
+  double log(Kind kind, double squares) {
+    double v = Math.max(squares / dof, floor);
+    return -0.5 * dof * Math.log(v) - squares / (2 * v) + kind.logWeak(v);
   }
 
   private boolean strange(Kind kind, double squares, double variance, Idle idle, int k) {

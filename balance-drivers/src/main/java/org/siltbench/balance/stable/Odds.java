@@ -21,11 +21,7 @@ final class Odds {
   private static final double LINE_SHARE = 0.25;
   private static final double CREEPING = 0.33;
   private static final double USUAL_CREEP = 0.9;
-  private static final double CREPT = 0.03;
-  private static final double BENIGN = 0.22;
-
-  private static final double MOST_CREEP = 1.5;
-  private static final int CREEP_STEPS = 24;
+  private static final double BENIGN = 0.1;
   private static final double BENIGN_LEAST = 0.25;
   private static final int BENIGN_STEPS = 5;
   private static final double SURE = 9;
@@ -110,7 +106,7 @@ final class Odds {
       return;
     }
     tolerance();
-    likelihood = Kind.ALL.get(k).drifting() * Math.exp(f.logShape[k][s] - top);
+    likelihood = Math.exp(f.logShape[k][s] - top);
     Shape shape = f.shapes.get(s);
     if (shape instanceof Shape.Decay decay) {
       decay(decay);
@@ -158,9 +154,6 @@ final class Odds {
   private void decay(Shape.Decay decay) {
     double limit = limit(decay, detectable());
     double before = 1 + decay.growth(f.bank.now());
-    if (decay.rising() == 0) {
-      return;
-    }
     Course course =
         new Course(
             f.now[s], 0, limit, Double.POSITIVE_INFINITY, SMALLEST / before, tolerance / before);
@@ -208,26 +201,6 @@ final class Odds {
     double se = Math.sqrt(f.levelVariance[k] + m * m * variance);
     total += w;
     doubt += w * (above((tolerance - off) / se) + above((tolerance + off) / se));
-    bad += CREPT * w * crept(a, Math.sqrt(variance));
-  }
-
-  /**
-   * A creep is never seen for what it is. One that leaves the display right as long as anybody
-   * looks may, like any error within the tolerance, carry a mean over it that noise has shifted.
-   */
-  private double crept(double a, double sd) {
-    double se = Math.sqrt(f.levelVariance[k] + wandered());
-    double last = f.shapes.get(s).at(Math.max(LATEST_S, f.bank.now()), 0);
-    double width = 2 * MOST_CREEP / CREEP_STEPS;
-    double sum = 0;
-    for (int i = 0; i < CREEP_STEPS; i++) {
-      double size = (i + 0.5) * width - MOST_CREEP;
-      double off = Math.abs(recorded - f.level[k] + size * f.meanShape[k][s]);
-      double wrong = Math.max(tolerance, Math.abs(size) * last + 0.5);
-      double z = (size - a) / sd;
-      sum += Math.abs(z) > SURE ? 0 : Math.exp(-z * z / 2) * above((wrong - off) / se);
-    }
-    return sum * width / sd / Math.sqrt(2 * Math.PI);
   }
 
   /**
@@ -285,26 +258,20 @@ final class Odds {
       Course c, double seen, double seNow, double lag, double above, double below) {
     double se = Math.sqrt(f.levelVariance[k] + wandered());
     double least = Math.max(c.least, BENIGN_LEAST * tolerance);
-    if (c.harmless <= least || tolerance - c.harmless - 0.5 >= SURE * se) {
-      return 0;
-    }
     double step = Math.log(c.harmless / least) / BENIGN_STEPS;
     double sum = 0;
-    for (int i = 0; i < BENIGN_STEPS; i++) {
+    for (int i = 0; step > 0 && i < BENIGN_STEPS; i++) {
       double e = least * Math.exp((i + 0.5) * step);
       if (tolerance - e - 0.5 < SURE * se) {
-        sum += above == 0 ? 0 : above * shifted(e, seen, seNow, lag, se);
-        sum += below == 0 ? 0 : below * shifted(-e, seen, seNow, lag, se);
+        sum += above * shifted(e, seen, seNow, lag, se);
+        sum += below * shifted(-e, seen, seNow, lag, se);
       }
     }
-    return sum * step / LOG_RANGE;
+    return sum * Math.max(0, step) / LOG_RANGE;
   }
 
   private double shifted(double e, double seen, double seNow, double lag, double se) {
     double z = (e - seen) / seNow;
-    if (Math.abs(z) > SURE) {
-      return 0;
-    }
     double off = recorded - f.level[k] + e * lag;
     return Math.exp(-z * z / 2) * above((tolerance - Math.signum(e) * off) / se);
   }

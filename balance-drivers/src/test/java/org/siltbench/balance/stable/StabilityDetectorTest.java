@@ -30,6 +30,19 @@ class StabilityDetectorTest {
     assertEquals(new Mass(10_000), mass.resolution());
   }
 
+  /** Most balances at rest show one value for minutes; noise that never moves a digit is none. */
+  @Test
+  void aDisplayThatStandsStillIsStableAtAnyRate() {
+    for (long division : new long[] {1_000_000, 100_000, 10_000, 1_000}) {
+      for (int rate : new int[] {5, 10, 15, 30, 50}) {
+        Feed feed = new Feed(StabilitySettings.usual(), 1, division, rate, 0.02);
+        double after = feed.untilStable(90, t -> 20 * (1 - Math.exp(-t / 0.5)));
+        assertTrue(after < 80, () -> division + " ng at " + rate + " a second: " + after);
+        assertEquals(20 * division, stable(feed).mass().nanograms());
+      }
+    }
+  }
+
   @Test
   void aProvisionalValueShowsWithinSecondsAndLongBeforeTheRecord() {
     Feed feed = Feed.usual(2).play(6, LOADED);
