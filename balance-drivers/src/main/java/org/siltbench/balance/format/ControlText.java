@@ -2,6 +2,7 @@ package org.siltbench.balance.format;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.siltbench.calc.reason.Unfit;
 
 /** Text with control characters by name: {@code 'P' CR LF}. */
 final class ControlText {
@@ -30,8 +31,7 @@ final class ControlText {
   private static char control(String name) {
     int control = Visible.control(name);
     if (control < 0) {
-      throw new IllegalArgumentException(
-          "\"" + name + "\" is no control character; write CR, LF, ETX, or 'text' in quotes");
+      throw new Unfit(FormatFileSays.CONTROL, name);
     }
     return (char) control;
   }

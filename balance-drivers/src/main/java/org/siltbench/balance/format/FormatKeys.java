@@ -13,6 +13,7 @@ import org.siltbench.balance.format.LineFormat.Talk;
 import org.siltbench.balance.format.LineFormat.Talk.How;
 import org.siltbench.balance.format.LineFormat.UnitText;
 import org.siltbench.balance.format.LineFormat.Units;
+import org.siltbench.calc.reason.Unfit;
 
 /** The keys of a line format file, gathered line by line. */
 final class FormatKeys {
@@ -20,6 +21,7 @@ final class FormatKeys {
   private static final String KEYS =
       "name, ends, line, length, point, decimals, unit, supply, no unit, units, mark, text, talks,"
           + " ask, tare";
+  static final String FIRST_ONLY = "first seen only";
 
   private final Set<String> seen = new HashSet<>();
   private final List<UnitText> units = new ArrayList<>();
@@ -47,11 +49,11 @@ final class FormatKeys {
     }
     int colon = text.indexOf(':');
     if (colon < 0) {
-      throw new IllegalArgumentException("expected KEY: VALUE; the keys are " + KEYS);
+      throw new Unfit(FormatFileSays.NO_KEY, KEYS);
     }
     String key = text.substring(0, colon).strip();
     if (!seen.add(key)) {
-      throw new IllegalArgumentException("the key " + key + " is there twice");
+      throw new Unfit(FormatFileSays.KEY_TWICE, key);
     }
     takeValue(key, text.substring(colon + 1).strip());
   }
@@ -61,7 +63,7 @@ final class FormatKeys {
     String quoted = Quoted.unquote(text.substring(from, end));
     String rest = text.substring(end).strip();
     if (!rest.startsWith(":")) {
-      throw new IllegalArgumentException("after the text comes a colon and what it means");
+      throw new Unfit(FormatFileSays.NO_COLON);
     }
     String value = rest.substring(1).strip();
     switch (key) {
@@ -91,23 +93,21 @@ final class FormatKeys {
       case "supply" -> supplied = unit(value);
       case "no unit" -> missing = meaning(value);
       case "units" -> firstOnly = firstOnly(value);
-      default ->
-          throw new IllegalArgumentException("unknown key \"" + key + "\"; the keys are " + KEYS);
+      default -> throw new Unfit(FormatFileSays.UNKNOWN_KEY, key, KEYS);
     }
   }
 
   private static Terminator terminator(String value) {
     String text = ControlText.parse(value);
     if (text.isEmpty()) {
-      throw new IllegalArgumentException("ends needs a character, as CR LF, or any");
+      throw new Unfit(FormatFileSays.ENDS);
     }
     return new Terminator(text);
   }
 
   private static String named(String value) {
     if (!FormatShelf.isName(value)) {
-      throw new IllegalArgumentException(
-          "a name has letters, digits, dash, dot, underscore, at most 64");
+      throw new Unfit(FormatFileSays.NAME);
     }
     return value;
   }
@@ -117,13 +117,13 @@ final class FormatKeys {
       case "." -> '.';
       case "," -> ',';
       case "either" -> NumberShape.EITHER;
-      default -> throw new IllegalArgumentException("point must be . or , or either");
+      default -> throw new Unfit(FormatFileSays.POINT);
     };
   }
 
   private static boolean firstOnly(String value) {
-    if (!value.equals("first seen only")) {
-      throw new IllegalArgumentException("units can only be: first seen only");
+    if (!value.equals(FIRST_ONLY)) {
+      throw new Unfit(FormatFileSays.UNITS, FIRST_ONLY);
     }
     return true;
   }
@@ -131,7 +131,7 @@ final class FormatKeys {
   private void decimals(String value) {
     String[] ends = value.split("-", -1);
     if (ends.length > 2) {
-      throw new IllegalArgumentException("decimals must be a number, or two as in 3-5");
+      throw new Unfit(FormatFileSays.DECIMALS);
     }
     least = whole("decimals", ends[0].strip(), 9);
     most = whole("decimals", ends[ends.length - 1].strip(), 9);
@@ -139,28 +139,25 @@ final class FormatKeys {
 
   private static int whole(String key, String value, int most) {
     if (!value.matches("[0-9]{1,4}") || Integer.parseInt(value) > most) {
-      throw new IllegalArgumentException(key + " must be a whole number of 0 to " + most);
+      throw new Unfit(FormatFileSays.WHOLE, key, most);
     }
     return Integer.parseInt(value);
   }
 
   private static MassUnit unit(String value) {
-    return MassUnit.ofSymbol(value)
-        .orElseThrow(
-            () -> new IllegalArgumentException("a unit is g, mg, kg, µg or ct, not " + value));
+    return MassUnit.ofSymbol(value).orElseThrow(() -> new Unfit(FormatFileSays.UNIT, value));
   }
 
   private static Meaning meaning(String value) {
     return Meaning.ofWord(value)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    "it can mean "
-                        + Arrays.stream(Meaning.values())
-                            .map(Meaning::word)
-                            .collect(Collectors.joining(", "))
-                        + "; not "
-                        + value));
+                new Unfit(
+                    FormatFileSays.MEANING,
+                    Arrays.stream(Meaning.values())
+                        .map(Meaning::word)
+                        .collect(Collectors.joining(", ")),
+                    value));
   }
 
   private static How how(String value) {
@@ -169,13 +166,16 @@ final class FormatKeys {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    "talks must be: by itself, on its key, or when asked"));
+                new Unfit(
+                    FormatFileSays.TALKS,
+                    How.BY_ITSELF.words(),
+                    How.ON_KEY.words(),
+                    How.WHEN_ASKED.words()));
   }
 
   LineFormat toFormat() {
     if (line == null) {
-      throw new IllegalArgumentException("the key line is missing: the parts of a line");
+      throw new Unfit(FormatFileSays.NO_LINE);
     }
     return new LineFormat(
         name,

@@ -48,7 +48,7 @@ final class FormatPrinter {
       put("no unit", units.missing().word());
     }
     if (units.firstOnly()) {
-      put("units", "first seen only");
+      put("units", FormatKeys.FIRST_ONLY);
     }
   }
 

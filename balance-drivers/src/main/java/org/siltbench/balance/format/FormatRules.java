@@ -3,6 +3,7 @@ package org.siltbench.balance.format;
 import java.util.List;
 import org.siltbench.balance.format.LineFormat.MarkText;
 import org.siltbench.balance.format.LineFormat.Units;
+import org.siltbench.calc.reason.Unfit;
 
 /** What makes a format safe to read masses by. */
 final class FormatRules {
@@ -10,15 +11,15 @@ final class FormatRules {
   private FormatRules() {}
 
   static void check(List<Part> line, Units units, List<MarkText> marks, List<MarkText> texts) {
-    need(count(line, Part.Numeral.class) == 1, "the line needs exactly one number");
-    need(count(line, Part.Sign.class) <= 1, "the line can have one sign at most");
-    need(count(line, Part.UnitField.class) <= 1, "the line can have one unit at most");
+    need(count(line, Part.Numeral.class) == 1, FormatFileSays.ONE_NUMBER);
+    need(count(line, Part.Sign.class) <= 1, FormatFileSays.ONE_SIGN);
+    need(count(line, Part.UnitField.class) <= 1, FormatFileSays.ONE_UNIT);
     boolean hasUnit = count(line, Part.UnitField.class) == 1;
-    need(!hasUnit || !units.texts().isEmpty() || units.supplied() != null, "no unit is given");
-    need(hasUnit || units.supplied() != null, "without a unit in the line, supply one");
+    need(!hasUnit || !units.texts().isEmpty() || units.supplied() != null, FormatFileSays.NO_UNIT);
+    need(hasUnit || units.supplied() != null, FormatFileSays.SUPPLY_UNIT);
     boolean hasMark = count(line, Part.MarkField.class) > 0;
-    need(hasMark == !marks.isEmpty(), "a mark in the line and its texts belong together");
-    need(texts.stream().noneMatch(t -> t.text().isBlank()), "a text rule needs a text");
+    need(hasMark == !marks.isEmpty(), FormatFileSays.MARK_AND_TEXTS);
+    need(texts.stream().noneMatch(t -> t.text().isBlank()), FormatFileSays.TEXT_RULE);
     for (int i = 1; i < line.size(); i++) {
       checkPair(line.get(i - 1), line.get(i));
     }
@@ -28,20 +29,20 @@ final class FormatRules {
     boolean digitsMeet =
         (left instanceof Part.Numeral && right instanceof Part.Digits)
             || (left instanceof Part.Digits && right instanceof Part.Numeral);
-    need(!digitsMeet, "nothing parts the number from the digits beside it");
+    need(!digitsMeet, FormatFileSays.DIGITS_MEET);
     boolean wordBeforeNumber = left instanceof Part.Word && right instanceof Part.Numeral;
-    need(!wordBeforeNumber, "a word before the number would swallow it: put a gap between");
+    need(!wordBeforeNumber, FormatFileSays.WORD_BEFORE);
     boolean wordAfterNumber = left instanceof Part.Numeral && right instanceof Part.Word;
-    need(!wordAfterNumber, "a word after the number would hide damage: put a gap between");
+    need(!wordAfterNumber, FormatFileSays.WORD_AFTER);
   }
 
   private static long count(List<Part> line, Class<? extends Part> kind) {
     return line.stream().filter(kind::isInstance).count();
   }
 
-  private static void need(boolean holds, String otherwise) {
+  private static void need(boolean holds, FormatFileSays otherwise) {
     if (!holds) {
-      throw new IllegalArgumentException(otherwise);
+      throw new Unfit(otherwise);
     }
   }
 }

@@ -2,6 +2,7 @@ package org.siltbench.balance.format;
 
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.siltbench.calc.reason.Unfit;
 
 /**
  * How one balance writes its lines, as data. {@link FormatText} reads and writes the small text
@@ -52,10 +53,10 @@ public record LineFormat(
     /** Refuses other marks and impossible counts. */
     public NumberShape {
       if (point != '.' && point != ',' && point != EITHER) {
-        throw new IllegalArgumentException("the decimal mark is a point, a comma or either");
+        throw new Unfit(FormatFileSays.MARK_OF_DECIMALS);
       }
       if (least < 0 || most < least || most > 9) {
-        throw new IllegalArgumentException("decimals must be 0 to 9, fewest first");
+        throw new Unfit(FormatFileSays.DECIMALS_RANGE);
       }
     }
   }
@@ -75,7 +76,7 @@ public record LineFormat(
     public Units {
       texts = List.copyOf(texts);
       if (missing != Meaning.NOTHING && missing != Meaning.MOVING) {
-        throw new IllegalArgumentException("a missing unit can mean moving, or nothing");
+        throw new Unfit(FormatFileSays.MISSING_UNIT);
       }
     }
   }
@@ -112,7 +113,7 @@ public record LineFormat(
     texts = List.copyOf(texts);
     FormatRules.check(line, units, marks, texts);
     if (length < 0 || length > LineReader.MAX_LINE) {
-      throw new IllegalArgumentException("length must be 0 to " + LineReader.MAX_LINE);
+      throw new Unfit(FormatFileSays.LENGTH, LineReader.MAX_LINE);
     }
   }
 

@@ -1,5 +1,7 @@
 package org.siltbench.balance.format;
 
+import org.siltbench.calc.reason.Unfit;
+
 /** One part of a line, read from left to right without going back. */
 public sealed interface Part {
 
@@ -8,7 +10,7 @@ public sealed interface Part {
     /** Refuses no text. */
     public Text {
       if (text.isEmpty()) {
-        throw new IllegalArgumentException("a text part needs at least one character");
+        throw new Unfit(FormatFileSays.TEXT_PART);
       }
     }
   }
@@ -42,7 +44,7 @@ public sealed interface Part {
     /** Refuses a count that no line has. */
     public Any {
       if (count < 1 || count > LineReader.MAX_LINE) {
-        throw new IllegalArgumentException("any needs a count of 1 to " + LineReader.MAX_LINE);
+        throw new Unfit(FormatFileSays.ANY_COUNT, LineReader.MAX_LINE);
       }
     }
   }
@@ -52,7 +54,7 @@ public sealed interface Part {
     /** Refuses a start before the line. */
     public Check {
       if (from < 0 || from > LineReader.MAX_LINE) {
-        throw new IllegalArgumentException("the check must start at 0 or later");
+        throw new Unfit(FormatFileSays.CHECK_FROM);
       }
     }
   }

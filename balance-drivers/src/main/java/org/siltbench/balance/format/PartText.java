@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.siltbench.calc.reason.Unfit;
 
 /** The parts of a line as words: {@code blanks sign blanks number gap unit}. */
 final class PartText {
@@ -64,15 +65,14 @@ final class PartText {
       int from = pieces.length == 1 ? 0 : Integer.parseInt(pieces[1]);
       return new Part.Check(sum(pieces[0]), from);
     }
-    throw new IllegalArgumentException("unknown part \"" + word + "\"; the parts are " + PARTS);
+    throw new Unfit(FormatFileSays.UNKNOWN_PART, word, PARTS);
   }
 
   private static Part.Sum sum(String word) {
     return Arrays.stream(Part.Sum.values())
         .filter(s -> s.word().equals(word))
         .findFirst()
-        .orElseThrow(
-            () -> new IllegalArgumentException("a check is xor, add or negated, not " + word));
+        .orElseThrow(() -> new Unfit(FormatFileSays.CHECK, word));
   }
 
   static String print(List<Part> parts) {

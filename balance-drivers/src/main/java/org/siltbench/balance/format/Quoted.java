@@ -1,5 +1,7 @@
 package org.siltbench.balance.format;
 
+import org.siltbench.calc.reason.Unfit;
+
 /**
  * Text between quotes with escapes, one character a byte: {@code \r \n \t \\ \' \xHH}. Used by line
  * formats and captures alike.
@@ -31,7 +33,7 @@ public final class Quoted {
           out.append("\\x").append(Character.forDigit(c >> 4, 16));
           out.append(Character.forDigit(c & 0xF, 16));
         } else {
-          throw new IllegalArgumentException("a balance sends bytes; this is no byte: " + c);
+          throw new Unfit(FormatFileSays.NO_BYTE, c);
         }
       }
     }
@@ -45,7 +47,7 @@ public final class Quoted {
   public static String unquote(String quoted) {
     int end = end(quoted, 0);
     if (end != quoted.length()) {
-      throw new IllegalArgumentException("nothing may follow the closing quote: " + quoted);
+      throw new Unfit(FormatFileSays.AFTER_QUOTE, quoted);
     }
     return inner(quoted, 1, end - 1);
   }
@@ -53,7 +55,7 @@ public final class Quoted {
   /** The place just after the closing quote of the quoted text that begins at {@code from}. */
   static int end(String text, int from) {
     if (from >= text.length() || text.charAt(from) != '\'') {
-      throw new IllegalArgumentException("expected a text in 'quotes': " + text);
+      throw new Unfit(FormatFileSays.QUOTES, text);
     }
     for (int i = from + 1; i < text.length(); i++) {
       if (text.charAt(i) == '\\') {
@@ -62,7 +64,7 @@ public final class Quoted {
         return i + 1;
       }
     }
-    throw new IllegalArgumentException("the closing quote is missing: " + text);
+    throw new Unfit(FormatFileSays.QUOTE_OPEN, text);
   }
 
   private static String inner(String text, int from, int to) {
@@ -70,7 +72,7 @@ public final class Quoted {
     for (int i = from; i < to; i++) {
       char c = text.charAt(i);
       if (c > 0xFF) {
-        throw new IllegalArgumentException("a balance sends bytes; this is no byte: " + c);
+        throw new Unfit(FormatFileSays.NO_BYTE, c);
       }
       if (c != '\\') {
         out.append(c);
@@ -92,7 +94,7 @@ public final class Quoted {
         return (char) (16 * high + low);
       }
     }
-    throw new IllegalArgumentException("after \\x come two hex digits: " + text);
+    throw new Unfit(FormatFileSays.HEX, text);
   }
 
   private static char escaped(char c) {
@@ -101,7 +103,7 @@ public final class Quoted {
       case 'n' -> '\n';
       case 't' -> '\t';
       case '\\', '\'' -> c;
-      default -> throw new IllegalArgumentException("no such escape: \\" + c);
+      default -> throw new Unfit(FormatFileSays.ESCAPE, c);
     };
   }
 }

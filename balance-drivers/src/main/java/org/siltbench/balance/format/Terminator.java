@@ -1,6 +1,7 @@
 package org.siltbench.balance.format;
 
 import java.nio.charset.StandardCharsets;
+import org.siltbench.calc.reason.Unfit;
 
 /**
  * What ends a line.
@@ -20,7 +21,7 @@ public record Terminator(String text) {
   /** Refuses an end longer than eight characters. */
   public Terminator {
     if (text.length() > LONGEST) {
-      throw new IllegalArgumentException("a line end has at most " + LONGEST + " characters");
+      throw new Unfit(FormatFileSays.END_LENGTH, LONGEST);
     }
   }
 

@@ -22,6 +22,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.BalanceSays;
+import org.siltbench.balance.format.FormatException;
+import org.siltbench.balance.format.FormatText;
 import org.siltbench.calc.method.Method;
 import org.siltbench.calc.method.MethodException;
 import org.siltbench.calc.reason.Reason;
@@ -162,6 +164,19 @@ class ElsewhereTest {
             + " oder nichts, wo es nicht bekannt ist",
         Elsewhere.words(e).in(Locale.GERMAN).lines().findFirst().orElseThrow());
     assertTrue(Elsewhere.words(e).in(Locale.GERMAN).endsWith("… und 1 weitere"));
+  }
+
+  @Test
+  void aFaultInALineFormatIsTold() {
+    FormatException e =
+        assertThrows(
+            FormatException.class,
+            () -> FormatText.parse("siltbench line format 1\nline: numbr\n"));
+
+    assertEquals(e.getMessage(), Elsewhere.words(e).english());
+    assertTrue(e.getMessage().startsWith("line 2: unknown part \"numbr\"; the parts are "));
+    String german = Elsewhere.words(e).in(Locale.GERMAN);
+    assertTrue(german.startsWith("Zeile 2: unbekannter Teil „numbr“; die Teile sind "), german);
   }
 
   @Test
