@@ -70,6 +70,8 @@ class CalcIsUsedTest {
               "ClassLimits.nominals"),
           "rules and figures in other words than those of the presets",
           List.of("ConstantRule.within", "DuplicateRule.ofPercent", "ReportingLimit.standing"),
+          "the English sentence of a reason that the window tells in its own language",
+          List.of("RowFault.expected", "StormAdvice.sentence", "VolumeAdvice.sentence"),
           "exact masses and identifiers, whole",
           List.of("Mass.negate", "Mass.toGrams", "FilterId.serial"));
 
