@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.locks.LockSupport;
 import org.siltbench.balance.BalanceSays;
 import org.siltbench.balance.LinkException;
 import org.siltbench.balance.Timebase;
@@ -17,8 +18,10 @@ final class SerialConnection implements Connection {
 
   private static final long LOOK_NANOS = 500_000_000L;
 
-  /** How long a quiet port is left alone between two looks. */
-  private static final long PAUSE_MILLIS = 5;
+  /** How long a quiet port is left alone between two looks: little at first, then longer. */
+  private static final long SHORTEST_NANOS = 50_000L;
+
+  private static final long LONGEST_NANOS = 5_000_000L;
 
   private final SerialPort port;
   private final PortLock lock;
@@ -40,12 +43,17 @@ final class SerialConnection implements Connection {
   @Override
   public int read(byte[] into, long atMostNanos) throws IOException, InterruptedException {
     long deadline = time.nanos() + atMostNanos;
+    long pause = SHORTEST_NANOS;
     do {
       int count = readOnce(into);
       if (count > 0) {
         return count;
       }
-      Thread.sleep(PAUSE_MILLIS);
+      LockSupport.parkNanos(pause);
+      pause = Math.min(2 * pause, LONGEST_NANOS);
+      if (Thread.interrupted()) {
+        throw new InterruptedException("reading " + realPath);
+      }
     } while (time.nanos() - deadline < 0);
     return 0;
   }
