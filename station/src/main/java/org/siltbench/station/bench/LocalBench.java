@@ -156,12 +156,17 @@ final class LocalBench implements OpenLab {
 
   /** Done by the calling thread; the register follows when nobody wants anything. */
   private List<Entry> acted(Supplier<List<Draft>> rule) {
+    List<Entry> act = changed(() -> lockedAct(rule));
+    afterwards.due();
+    return act;
+  }
+
+  /** Work that changes the lab's files, in this process's turn and under the lab's lock. */
+  private <T> T changed(Guard.Work<T> work) {
     return turns.call(
         () -> {
           try {
-            List<Entry> act = guard.locked(() -> lockedAct(rule));
-            afterwards.due();
-            return act;
+            return guard.locked(work);
           } catch (IOException e) {
             throw DiskTrouble.writing(true, e);
           }
@@ -218,14 +223,7 @@ final class LocalBench implements OpenLab {
 
   @Override
   public int receive(String bench, List<String> lines) {
-    return turns.call(
-        () -> {
-          try {
-            return guard.locked(() -> new Reception(code, ledgers, keeper).take(bench, lines));
-          } catch (IOException e) {
-            throw DiskTrouble.writing(true, e);
-          }
-        });
+    return changed(() -> new Reception(code, ledgers, keeper).take(bench, lines));
   }
 
   @Override
@@ -256,17 +254,10 @@ final class LocalBench implements OpenLab {
   public void anchor(String kind, String where, String bench, long seq, String head) {
     String at = OffsetDateTime.now(setting.clock()).truncatedTo(ChronoUnit.MILLIS).toString();
     Anchor anchor = new Anchor(kind, where, bench, seq, head, at);
-    turns.call(
+    changed(
         () -> {
-          try {
-            return guard.locked(
-                () -> {
-                  AnchorBook.add(setting.disk(), folder, anchor);
-                  return true;
-                });
-          } catch (IOException e) {
-            throw DiskTrouble.writing(true, e);
-          }
+          AnchorBook.add(setting.disk(), folder, anchor);
+          return true;
         });
   }
 

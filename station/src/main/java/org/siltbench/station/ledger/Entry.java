@@ -34,4 +34,9 @@ public record Entry(
   public Entry {
     data = Collections.unmodifiableMap(new LinkedHashMap<>(data));
   }
+
+  /** This entry with other content. */
+  public Entry with(Map<String, @Nullable Object> other) {
+    return new Entry(v, ref, at, hlc, by, kind, kv, must, other);
+  }
 }

@@ -77,16 +77,7 @@ public final class Supposed implements RegisterView {
             data.put(name, value);
           }
         });
-    return new Entry(
-        entry.v(),
-        entry.ref(),
-        entry.at(),
-        entry.hlc(),
-        entry.by(),
-        entry.kind(),
-        entry.kv(),
-        entry.must(),
-        data);
+    return entry.with(data);
   }
 
   @Override

@@ -8,7 +8,6 @@ import static org.siltbench.station.bench.Labs.weighing;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -36,15 +35,7 @@ class AnotherWroteMeanwhileTest {
   }
 
   private OpenLab open(FailingDisk on) {
-    Setting setting =
-        new Setting(
-            "AB",
-            Clock.systemUTC(),
-            new Random(1),
-            new PlainSubjects(),
-            note -> labs.notes.add(note.english()),
-            on);
-    return LabFolder.open(folder.resolve("lab"), setting);
+    return LabFolder.open(folder.resolve("lab"), labs.setting(Clock.systemUTC(), on));
   }
 
   @AfterEach

@@ -67,15 +67,8 @@ class InterruptedCallerTest {
   }
 
   private OpenLab create(Disk disk) {
-    Setting setting =
-        new Setting(
-            "AB",
-            Clock.systemUTC(),
-            new Random(1),
-            new PlainSubjects(),
-            note -> labs.notes.add(note.english()),
-            disk);
-    return LabFolder.create(folder.resolve("lab"), "North", false, setting);
+    return LabFolder.create(
+        folder.resolve("lab"), "North", false, labs.setting(Clock.systemUTC(), disk));
   }
 
   /** As a bench does: a question, and an act whose rule asks again. */

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.siltbench.station.ledger.Disk;
 import org.siltbench.station.ledger.Draft;
 import org.siltbench.station.ledger.EntryRef;
 
@@ -31,6 +32,17 @@ public final class Labs {
         new Random(seed),
         new PlainSubjects(),
         note -> notes.add(note.english()));
+  }
+
+  /** On a clock and a disk of the test's own. */
+  public Setting setting(Clock clock, Disk disk) {
+    return new Setting(
+        "AB",
+        clock,
+        new Random(seed),
+        new PlainSubjects(),
+        note -> notes.add(note.english()),
+        disk);
   }
 
   public OpenLab create(Path folder) {

@@ -14,7 +14,6 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,15 +30,7 @@ class TroubleTest {
   private final Labs labs = new Labs(8);
 
   private OpenLab create(Disk disk, Clock clock) {
-    Setting setting =
-        new Setting(
-            "AB",
-            clock,
-            new Random(1),
-            new PlainSubjects(),
-            note -> labs.notes.add(note.english()),
-            disk);
-    return LabFolder.create(folder.resolve("lab"), "North", false, setting);
+    return LabFolder.create(folder.resolve("lab"), "North", false, labs.setting(clock, disk));
   }
 
   @Test

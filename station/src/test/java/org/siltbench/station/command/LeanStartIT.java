@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,12 +22,7 @@ class LeanStartIT {
   void quick_commands_load_no_database_no_paper_no_window(String words) throws Exception {
     Path log = folder.resolve("classes.log");
     Path out = folder.resolve("out");
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-XX:TieredStopAtLevel=1", "-Xlog:class+load:file=" + log, "-cp"));
-    command.add(
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
-    command.add("org.siltbench.station.command.Main");
+    List<String> command = OwnProcess.words("-Xlog:class+load:file=" + log);
     command.addAll(List.of(words.split(" ")));
     Process process =
         new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(out.toFile()).start();

@@ -16,9 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.siltbench.balance.BalanceException;
 import org.siltbench.balance.BalanceSays;
@@ -31,12 +28,12 @@ import org.siltbench.calc.reason.ReasonCode;
 import org.siltbench.calc.result.InputFaults;
 import org.siltbench.calc.result.RowFault;
 import org.siltbench.calc.result.RowSays;
+import org.siltbench.station.said.Gaps;
 import org.siltbench.station.said.Words;
 
 /** What the other rooms say has its German sentence here; found by their codes, not by a list. */
 class ElsewhereTest {
 
-  private static final Pattern GAP = Pattern.compile("\\{(\\d)}");
   private static final List<ReasonCode> CODES = codes();
 
   private static List<ReasonCode> codes() {
@@ -67,15 +64,6 @@ class ElsewhereTest {
     return code.name().toLowerCase(Locale.ROOT).replace('_', '.');
   }
 
-  private static Set<String> gaps(String text) {
-    Set<String> out = new TreeSet<>();
-    Matcher gap = GAP.matcher(text);
-    while (gap.find()) {
-      out.add(gap.group(1));
-    }
-    return out;
-  }
-
   @Test
   void everyReasonHasItsGermanSentenceWithTheSameFacts() {
     assertTrue(CODES.size() > 150, "only " + CODES.size() + " codes were found");
@@ -84,7 +72,7 @@ class ElsewhereTest {
         continue;
       }
       String german = german(code).getString(key(code));
-      assertEquals(gaps(code.english()), gaps(german), () -> code + ": " + german);
+      assertEquals(Gaps.of(code.english()), Gaps.of(german), () -> code + ": " + german);
       assertEquals(code.english().isEmpty(), german.isEmpty(), () -> code + " is empty in German");
     }
   }

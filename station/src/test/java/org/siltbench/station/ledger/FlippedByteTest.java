@@ -83,17 +83,7 @@ class FlippedByteTest {
     Path path = sample();
     List<String> lines = new ArrayList<>(Files.readAllLines(path));
     Entry entry = LineText.entry(lines.get(1).getBytes("UTF-8"), 0);
-    Entry forged =
-        new Entry(
-            entry.v(),
-            entry.ref(),
-            entry.at(),
-            entry.hlc(),
-            entry.by(),
-            entry.kind(),
-            entry.kv(),
-            entry.must(),
-            Map.of("filter", "another"));
+    Entry forged = entry.with(Map.of("filter", "another"));
     lines.set(1, new String(LineText.write(forged, sum(lines.get(0))), "UTF-8"));
     Files.write(path, lines);
     VerifyLedger.Checked checked = VerifyLedger.file(new RealDisk(), path, "BT24", line -> {});

@@ -187,16 +187,7 @@ class HalfActTest {
 
   private static Entry remark(int seq, String text) {
     Entry entry = entries(seq, 1).get(0);
-    return new Entry(
-        entry.v(),
-        entry.ref(),
-        entry.at(),
-        entry.hlc(),
-        entry.by(),
-        entry.kind(),
-        entry.kv(),
-        entry.must(),
-        Map.of("filter", "F" + seq, "remark", text));
+    return entry.with(Map.of("filter", "F" + seq, "remark", text));
   }
 
   @Test

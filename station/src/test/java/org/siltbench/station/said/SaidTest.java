@@ -13,8 +13,6 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +20,6 @@ import org.junit.jupiter.api.Test;
 class SaidTest {
 
   private static final List<String> PARTS = List.of("", ".what", ".safe", ".next");
-  private static final Pattern GAP = Pattern.compile("\\{(\\d)}");
 
   private static final List<Code> CODES = codes();
 
@@ -101,7 +98,8 @@ class SaidTest {
       String english = all(code, Locale.ROOT);
       String german = all(code, Locale.GERMAN);
       boolean whole = english.equals("{0}"); // the words of another room, told anew in German
-      assertTrue(whole || gaps(english).containsAll(gaps(german)), () -> code + ": " + german);
+      assertTrue(
+          whole || Gaps.of(english).containsAll(Gaps.of(german)), () -> code + ": " + german);
       assertFalse(german.contains(" --") && !german.contains("siltbench "), () -> german);
     }
   }
@@ -110,7 +108,8 @@ class SaidTest {
   void englishAtTheScreenTellsTheSameFactsAndNamesNoOptionOfACommand() {
     for (Code code : CODES) {
       String atTheScreen = all(code, Words.SCREEN_ENGLISH);
-      assertTrue(gaps(all(code, Locale.ROOT)).containsAll(gaps(atTheScreen)), () -> atTheScreen);
+      assertTrue(
+          Gaps.of(all(code, Locale.ROOT)).containsAll(Gaps.of(atTheScreen)), () -> atTheScreen);
       assertFalse(
           atTheScreen.contains("--") && !atTheScreen.contains("siltbench "), () -> atTheScreen);
     }
@@ -123,15 +122,6 @@ class SaidTest {
         .filter(words::containsKey)
         .map(words::getString)
         .collect(Collectors.joining(" "));
-  }
-
-  private static Set<String> gaps(String text) {
-    Set<String> out = new TreeSet<>();
-    Matcher gap = GAP.matcher(text);
-    while (gap.find()) {
-      out.add(gap.group(1));
-    }
-    return out;
   }
 
   @Test

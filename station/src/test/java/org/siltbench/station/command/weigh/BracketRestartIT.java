@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
@@ -16,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.command.CommandLab;
+import org.siltbench.station.command.OwnProcess;
 import org.siltbench.station.json.Json;
 import org.siltbench.station.work.method.MethodBook;
 
@@ -58,16 +58,7 @@ class BracketRestartIT {
   private Run preweigh(String... more) throws Exception {
     Path out = folder.resolve("out");
     Path err = folder.resolve("err");
-    List<String> words =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty(
-                    "surefire.test.class.path", System.getProperty("java.class.path")),
-                "org.siltbench.station.command.Main"));
+    List<String> words = OwnProcess.words();
     words.addAll(List.of("preweigh", "--batch", "A", "--balance", BALANCE, "--json"));
     words.addAll(List.of("--lab", lab.folder().toString()));
     words.addAll(List.of(more));

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.bench.VerifyLab;
 import org.siltbench.station.command.CommandLab;
+import org.siltbench.station.command.OwnProcess;
 
 /**
  * Kill -9 at random moments of a real {@code preweigh} process: every announced mass is in the
@@ -101,23 +102,15 @@ class KilledPreWeighIT {
   }
 
   private static List<String> command(Path archive, Path lab, String batch) {
-    List<String> command = new ArrayList<>(java(archive));
+    List<String> command = java(archive);
     command.addAll(List.of("preweigh", "--batch", batch, "--balance", "practice?seed=3"));
     command.addAll(List.of("--lab", lab.toString()));
     return command;
   }
 
   private static List<String> java(Path archive) {
-    return List.of(
-        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-        "-XX:+UseSerialGC",
-        "-XX:TieredStopAtLevel=1",
-        "-XX:SharedArchiveFile=" + archive,
-        "-Xlog:cds=off",
-        "-Xlog:cds+dynamic=off",
-        "-cp",
-        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-        "org.siltbench.station.command.Main");
+    return OwnProcess.words(
+        "-XX:SharedArchiveFile=" + archive, "-Xlog:cds=off", "-Xlog:cds+dynamic=off");
   }
 
   /**
@@ -125,7 +118,7 @@ class KilledPreWeighIT {
    */
   private Path archive(Path lab) throws IOException, InterruptedException {
     Path archive = folder.resolve("classes.jsa");
-    List<String> command = new ArrayList<>(java(archive));
+    List<String> command = java(archive);
     command.set(3, "-XX:ArchiveClassesAtExit=" + archive);
     command.addAll(List.of("batch", "list", "--lab", lab.toString()));
     new ProcessBuilder(command)

@@ -25,6 +25,7 @@ import org.siltbench.calc.id.BagCode;
 import org.siltbench.calc.id.Scan;
 import org.siltbench.station.bench.VerifyLab;
 import org.siltbench.station.command.CommandLab;
+import org.siltbench.station.command.OwnProcess;
 import org.siltbench.station.json.Json;
 
 /**
@@ -71,16 +72,7 @@ class LabelDuringPreWeighIT {
   }
 
   private void begin(int count) throws IOException {
-    List<String> words =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:+UseSerialGC",
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty(
-                    "surefire.test.class.path", System.getProperty("java.class.path")),
-                "org.siltbench.station.command.Main"));
+    List<String> words = OwnProcess.words();
     words.addAll(List.of("preweigh", "--batch", "B", "--balance", "practice?seed=5"));
     words.addAll(List.of("--count", "" + count, "--scan", "--label-printer", "label"));
     words.addAll(List.of("--media", "roll-70x50", "--dpi", "203", "--json", "--events"));
@@ -197,15 +189,7 @@ class LabelDuringPreWeighIT {
 
   /** A process of its own, which finds the queue by its environment. */
   private int command(String... words) throws Exception {
-    List<String> all =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-cp",
-                System.getProperty(
-                    "surefire.test.class.path", System.getProperty("java.class.path")),
-                "org.siltbench.station.command.Main"));
+    List<String> all = OwnProcess.words();
     all.addAll(List.of(words));
     all.addAll(List.of("--media", "roll-70x50", "--dpi", "203", "--lab", lab.folder().toString()));
     ProcessBuilder builder =

@@ -17,12 +17,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.Problem;
-import org.siltbench.station.bench.LabFolder;
+import org.siltbench.station.bench.Labs;
 import org.siltbench.station.bench.OpenLab;
-import org.siltbench.station.bench.Setting;
 import org.siltbench.station.ledger.Entry;
-import org.siltbench.station.life.LifeSubjects;
 import org.siltbench.station.life.TestLab;
+import org.siltbench.station.life.TwoBenches;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.correct.Correction;
 
@@ -142,37 +141,15 @@ class CheckOverrideTest {
     for (int seed = 0; seed < 5; seed++) {
       Random random = new Random(seed);
       Path place = folder.resolve("s" + seed);
-      try (OpenLab left = bench(place.resolve("left"), seed);
-          OpenLab right = bench(place.resolve("right"), seed + 100)) {
-        for (int step = 0; step < 30; step++) {
-          OpenLab here = random.nextBoolean() ? left : right;
-          lab.clock().advance(Duration.ofMinutes(7));
-          if (random.nextInt(4) == 0) {
-            pull(here, here == left ? right : left);
-          } else {
-            write(here, random);
-          }
-        }
-        pull(left, right);
-        pull(right, left);
-        String export = export(left);
-        assertEquals(export, export(right), "seed " + seed);
-        right.rebuild();
-        assertEquals(export, export(right), "rebuilt, seed " + seed);
+      try (TwoBenches both = new TwoBenches(place, seed, lab.clock())) {
+        both.work(random, 30, Duration.ofMinutes(7), 4, CheckOverrideTest::write);
+        String export = Labs.export(both.left());
+        assertEquals(export, Labs.export(both.right()), "seed " + seed);
+        both.right().rebuild();
+        assertEquals(export, Labs.export(both.right()), "rebuilt, seed " + seed);
         assertTrue(export.contains("overrides"), export);
       }
     }
-  }
-
-  private OpenLab bench(Path place, int seed) {
-    Setting setting =
-        new Setting("AB", lab.clock(), new Random(seed), new LifeSubjects(), note -> {});
-    return LabFolder.create(place, "test", false, setting);
-  }
-
-  private static void pull(OpenLab to, OpenLab from) {
-    long have = to.ledgers().containsKey(from.code()) ? to.ledgers().get(from.code()).seq() : 0;
-    to.receive(from.code(), from.lines(from.code(), have, 1000));
   }
 
   private static void write(OpenLab here, Random random) {
@@ -192,11 +169,5 @@ class CheckOverrideTest {
     } catch (Problem.Refused nothingToOverride) {
       assertFalse(nothingToOverride.next().isEmpty());
     }
-  }
-
-  private static String export(OpenLab of) {
-    StringBuilder text = new StringBuilder();
-    of.export(text);
-    return text.toString();
   }
 }

@@ -19,12 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.siltbench.station.Problem;
 import org.siltbench.station.bench.Bench;
-import org.siltbench.station.bench.LabFolder;
 import org.siltbench.station.bench.OpenLab;
-import org.siltbench.station.bench.Setting;
 import org.siltbench.station.ledger.Entry;
-import org.siltbench.station.life.LifeSubjects;
 import org.siltbench.station.life.TestLab;
+import org.siltbench.station.life.TwoBenches;
 import org.siltbench.station.work.Facts;
 import org.siltbench.station.work.correct.Correction;
 import org.siltbench.station.work.method.MethodBook;
@@ -173,36 +171,14 @@ class SinceCheckTest {
     for (int seed = 0; seed < 5; seed++) {
       Random random = new Random(seed);
       Path place = folder.resolve("s" + seed);
-      try (OpenLab left = bench(place.resolve("left"), seed);
-          OpenLab right = bench(place.resolve("right"), seed + 100)) {
-        for (int step = 0; step < 40; step++) {
-          OpenLab here = random.nextBoolean() ? left : right;
-          lab.clock().advance(Duration.ofMinutes(2));
-          if (random.nextInt(5) == 0) {
-            pull(here, here == left ? right : left);
-          } else {
-            write(here, random);
-          }
-        }
-        pull(left, right);
-        pull(right, left);
-        int counted = count(left, lab, "B1");
-        assertEquals(counted, count(right, lab, "B1"), "seed " + seed);
-        right.rebuild();
-        assertEquals(counted, count(right, lab, "B1"), "rebuilt, seed " + seed);
+      try (TwoBenches both = new TwoBenches(place, seed, lab.clock())) {
+        both.work(random, 40, Duration.ofMinutes(2), 5, SinceCheckTest::write);
+        int counted = count(both.left(), lab, "B1");
+        assertEquals(counted, count(both.right(), lab, "B1"), "seed " + seed);
+        both.right().rebuild();
+        assertEquals(counted, count(both.right(), lab, "B1"), "rebuilt, seed " + seed);
       }
     }
-  }
-
-  private OpenLab bench(Path place, int seed) {
-    Setting setting =
-        new Setting("AB", lab.clock(), new Random(seed), new LifeSubjects(), note -> {});
-    return LabFolder.create(place, "test", false, setting);
-  }
-
-  private static void pull(OpenLab to, OpenLab from) {
-    long have = to.ledgers().containsKey(from.code()) ? to.ledgers().get(from.code()).seq() : 0;
-    to.receive(from.code(), from.lines(from.code(), have, 1000));
   }
 
   private static void write(OpenLab here, Random random) {
