@@ -16,6 +16,8 @@ import org.siltbench.station.ledger.VerifyLedger;
 class InterruptedBesideIT {
 
   private static final int ACTS = 300;
+  private static final int BESIDE = 20;
+  private static final int MOST_ACTS = 100 * ACTS;
 
   @TempDir Path folder;
 
@@ -33,11 +35,16 @@ class InterruptedBesideIT {
       BufferedReader out = other.inputReader();
       announced.add(announced(out.readLine()));
       Interrupter interrupter = new Interrupter(3);
-      for (int i = 0; i < ACTS; i++) {
+      // On a quick machine ours are done before the other process has had its share of the lock.
+      int beside = 1;
+      for (int i = 0; i < ACTS || (beside < BESIDE && i < MOST_ACTS); i++) {
         String filter = "F" + i;
         lab.act(view -> List.of(Labs.weighing(filter, "0.1")));
         announced.add(filter);
         interrupter.look();
+        for (; out.ready(); beside++) {
+          announced.add(announced(out.readLine()));
+        }
       }
       int[] counts = interrupter.sentAndFound();
       assertEquals(counts[0], counts[1], "interrupts sent, and found after the act");
@@ -50,7 +57,7 @@ class InterruptedBesideIT {
         other.destroyForcibly();
       }
     }
-    assertTrue(announced.size() > ACTS + 20, "of both: " + announced.size());
+    assertTrue(announced.size() >= ACTS + BESIDE, "of both: " + announced.size());
     Set<Object> recorded = new HashSet<>();
     VerifyLedger.Checked checked =
         VerifyLedger.file(
