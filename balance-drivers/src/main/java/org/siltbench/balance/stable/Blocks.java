@@ -98,6 +98,15 @@ final class Blocks {
     return (first + i) % CAPACITY;
   }
 
+  /** The first block at or after a time; the size if there is none. */
+  int since(double seconds) {
+    int at = size();
+    while (at > 0 && time(at - 1) >= seconds) {
+      at--;
+    }
+    return at;
+  }
+
   /** How many blocks are closed. */
   int size() {
     return closed;

@@ -18,6 +18,12 @@ final class Fits {
 
   final double[] levelVariance = new double[kinds];
 
+  /** Its variance where nothing moves, by noise alone: rounding is a bias there, and bounded. */
+  final double[] restVariance = new double[kinds];
+
+  /** The most that rounding may shift the mean of readings with so little noise. */
+  final double[] roundingBias = new double[kinds];
+
   /** Standard deviation of single readings. */
   final double[] noise = new double[kinds];
 
@@ -57,6 +63,10 @@ final class Fits {
   double floor;
 
   private double bend;
+
+  /** How much blocks scatter about the course that suits them best: the kind 0 is white. */
+  private double scatter;
+
   private double mostNoise;
 
   Fits(List<Shape> shapes) {
@@ -113,33 +123,41 @@ final class Fits {
     double rss = before + projection.squares();
     double fixed = fixed(k, f, projection, idle);
     level[k] = bank.anchor() + projection.level();
-    logRest[k] = fixed + log(f.kind, rss);
+    logRest[k] = fixed + log(rss);
     double least = rss;
     for (int s = 0; s < now.length; s++) {
       projection.shape(f, s);
       double r = Math.max(before, rss - projection.explained());
       least = Math.min(least, r);
       left[k][s] = projection.coefficient();
-      leftVariance[k][s] = Math.max(r / dof, floor) / projection.information();
+      leftVariance[k][s] = variance(r) / projection.information();
       meanShape[k][s] = projection.meanShape();
-      logShape[k][s] = fixed + log(f.kind, r);
+      logShape[k][s] = fixed + log(r);
       top = Math.max(top, logShape[k][s]);
     }
     top = Math.max(top, logRest[k]);
-    levelVariance[k] = Math.max(least / dof, floor) / projection.ones();
+    levelVariance[k] = variance(least) / projection.ones();
     noise[k] = Math.max(least / dof, LEAST_VARIANCE / perBlock);
+    restVariance[k] = noise[k] / projection.ones();
+    scatter = k == 0 ? noise[0] : scatter;
     strange[k] = strange(f.kind, least - before, noise[k], idle, k);
   }
 
   /** What every fit under a kind of noise shares: its prior and the determinants. */
   double fixed(int k, KindFilter f, Projection p, Idle idle) {
-    return Math.log(f.kind.prior()) - 0.5 * (f.logs + idle.logs(k) + p.logDeterminant());
+    double determinants = f.logs + idle.logs(k) + p.logDeterminant();
+    return Math.log(f.kind.prior()) + f.kind.logWeak(scatter, dof) - 0.5 * determinants;
   }
 
   /** Likelihood with the variance at its best value, not below what rounding makes. */
-  double log(Kind kind, double squares) {
-    double v = Math.max(squares / dof, floor);
-    return -0.5 * dof * Math.log(v) - squares / (2 * v) + kind.logWeak(v);
+  double log(double squares) {
+    double v = variance(squares);
+    return -0.5 * dof * Math.log(v) - squares / (2 * v);
+  }
+
+  /** Variance of a block from a sum of squares. */
+  double variance(double squares) {
+    return Math.max(squares / dof, floor);
   }
 
   private boolean strange(Kind kind, double squares, double variance, Idle idle, int k) {
@@ -158,7 +176,9 @@ final class Fits {
     blockVariance[k] = block;
     double seen = Math.sqrt(Math.max(0.01, bank.within() + block - 1.0 / 12));
     noise[k] = Math.min(mostNoise, seen);
-    double rounding = Math.exp(-4 * Math.PI * Math.PI * noise[k] * noise[k]) / 6;
+    double dither = Math.exp(-2 * Math.PI * Math.PI * noise[k] * noise[k]);
+    double rounding = dither * dither / 6;
+    roundingBias[k] = dither / Math.PI;
     driftError[k] = Math.sqrt(block * driftVariance + rounding);
   }
 }

@@ -30,6 +30,7 @@ final class Judge {
   private Fits near = wide;
   private int nearTo;
   private boolean focused;
+  private int settled;
   private double spacing;
   private double top;
   private @Nullable Odds latest;
@@ -58,6 +59,7 @@ final class Judge {
     focus(blocks, from, settling);
     int kind = weighKinds();
     int shape = moving(kind);
+    settled = settled(blocks, from, kind, shape);
     int newest = blocks.size() - Math.max(4, (blocks.size() - from) / 4);
     int begin = shape < 0 ? Math.min(newest, sunk(blocks, from, settling)) : newest;
     double shown = shape < 0 ? wide.level[kind] : wide.value(kind, shape);
@@ -142,6 +144,23 @@ final class Judge {
       at++;
     }
     return at;
+  }
+
+  /** First block in which a quick exponential that is seen clearly has sunk as far. */
+  private int settled(Blocks blocks, int from, int kind, int shape) {
+    if (shape < 0 || !(wide.shapes.get(shape) instanceof Shape.Decay decay) || !decay.isQuick()) {
+      return from;
+    }
+    double size = Math.abs(wide.left[kind][shape]);
+    return sunk(blocks, from, new Settling(size, decay.tau()));
+  }
+
+  /**
+   * First block of the watch judged last in which a settling slower than usual has died down; what
+   * was judged before it says little of a slow drift.
+   */
+  int settled() {
+    return settled;
   }
 
   private Opinion weigh(int first, int begin, double recorded, Frame frame) {

@@ -16,8 +16,12 @@ record Kind(double share, double memory, double hertz, double prior) {
 
   private static final double WATCH_S = 15;
   private static final double BRIEF_S = 0.5;
-  private static final double WEAK_DRAUGHT = 0.9;
-  private static final double WEAK_SWING = 0.06;
+  private static final double WEAK_DRAUGHT = 0.2;
+  private static final double WEAK_SWING = 0.09;
+  private static final double BLOCK_S = 0.5;
+  private static final double DRIFTING_DISTURBED = 0.45;
+  private static final double DRIFTING_CALM = 1.48;
+  private static final double AVERAGED_S = 0.6;
   private static final double[] MEMORY_S = {0.35, 0.8, 1.6, 3};
   private static final double[] SHARE = {0.4, 0.75, 0.96};
   private static final double[] HERTZ = {0.3, 0.4, 0.55, 0.75, 1.0};
@@ -49,13 +53,35 @@ record Kind(double share, double memory, double hertz, double prior) {
     return hertz == 0 && share > 0 && memory > BRIEF_S;
   }
 
-  /** Logarithm of how much less likely it is where its slow part is hardly any. */
-  double logWeak(double variance) {
-    if (hertz == 0 && !wanders()) {
-      return 0;
+  /**
+   * Logarithm of how much less likely a draught or a swing is where blocks scatter, about the
+   * course that suits them best, less than the weakest would make them. What moves so little is
+   * rounding, and neither wanders nor swings.
+   */
+  double logWeak(double scatter, double dof) {
+    double weakest = weakest();
+    return scatter >= weakest ? 0 : 0.5 * dof * Math.log(scatter / weakest);
+  }
+
+  /** Variance of blocks under a draught of a division, or a swing of half a one, once averaged. */
+  private double weakest() {
+    if (hertz == 0) {
+      return wanders() ? WEAK_DRAUGHT : 0;
     }
-    double part = share * variance / (hertz > 0 ? WEAK_SWING : WEAK_DRAUGHT);
-    return part >= 1 ? 0 : 4 * Math.log(part);
+    double kept = sinc(BLOCK_S * hertz) * sinc(AVERAGED_S * hertz);
+    return WEAK_SWING * kept * kept;
+  }
+
+  private static double sinc(double x) {
+    return Math.sin(Math.PI * x) / (Math.PI * x);
+  }
+
+  /**
+   * How much likelier a drift is beside this noise than on the whole: 15 in a hundred of what
+   * drifts, but all of what does not drift and is not calm, has a draught or a vibration too.
+   */
+  double drifting() {
+    return hertz > 0 || wanders() ? DRIFTING_DISTURBED : DRIFTING_CALM;
   }
 
   /** Correlation of the slow part over a time, s. */

@@ -96,11 +96,14 @@ final class KindFilter {
   }
 
   private void whiten(double[] column, double root, double gain, double otherGain) {
+    boolean swings = kind.hertz() > 0;
     for (int c = 0; c < white.length; c++) {
       double innovation = column[c] - first[c];
       white[c] = innovation * root;
       first[c] += gain * innovation;
-      second[c] += otherGain * innovation;
+      if (swings) {
+        second[c] += otherGain * innovation;
+      }
     }
   }
 
@@ -137,17 +140,30 @@ final class KindFilter {
       for (int j = i; j < FIXED; j++) {
         fixed[i][j] += white[i] * white[j];
       }
-      double w = white[i];
-      double[] row = mixed[i];
-      for (int s = 0; s < shapes; s++) {
-        row[s] += w * white[s + FIXED];
-      }
     }
-    for (int s = 0; s < shapes; s++) {
-      squares[s] += white[s + FIXED] * white[s + FIXED];
-    }
+    sumShapes();
     for (int s = 0; s < partner.length; s++) {
       paired[s] += white[s + FIXED] * white[partner[s] + FIXED];
+    }
+  }
+
+  /** One pass for all: the innermost loop there is. */
+  private void sumShapes() {
+    double one = white[0];
+    double value = white[1];
+    double tail = white[2];
+    double second = white[3];
+    double[] ones = mixed[0];
+    double[] values = mixed[1];
+    double[] tails = mixed[2];
+    double[] seconds = mixed[3];
+    for (int s = 0; s < shapes; s++) {
+      double w = white[s + FIXED];
+      ones[s] += one * w;
+      values[s] += value * w;
+      tails[s] += tail * w;
+      seconds[s] += second * w;
+      squares[s] += w * w;
     }
   }
 }

@@ -1,7 +1,10 @@
 package org.siltbench.balance.stable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Filters fed with every slow exponential and with every mask it may have: a slow settling, or a
@@ -18,14 +21,21 @@ final class MaskBank {
   private static final double SLOWEST_S = 320;
   private static final double FASTEST_S = 18;
   private static final int STEPS = 10;
-  private static final int MOST_PLACES = 40;
+  private static final int SPREAD_PLACES = 40;
+  private static final int STEEP_PLACES = 6;
+  private static final int MOST_PLACES = SPREAD_PLACES + STEEP_PLACES;
   private static final int EDGE = 2;
   private static final int COLUMNS = STEPS * (LAG_S.length + MOST_PLACES);
 
   private final KindFilter[] filters = new KindFilter[Kind.ALL.size()];
   private final double[] column = new double[KindFilter.FIXED + COLUMNS + STEPS];
   private final double[] jumpAt = new double[MOST_PLACES];
+
+  /** An exponential at the beginning over what it is at a place. */
+  private final double[][] grown = new double[MOST_PLACES][STEPS];
+
   private int places;
+  private double spacing = 1;
   private double begin;
   private double now;
 
@@ -50,8 +60,8 @@ final class MaskBank {
 
   /** Runs the filters of the kinds of noise asked for over a watch. */
   void run(Blocks blocks, int from, double tailTau, Fits fits, List<Integer> kinds) {
-    place(blocks, from);
     begin = blocks.time(from);
+    place(blocks, from);
     now = begin;
     kinds.forEach(k -> filters[k].clear());
     for (int i = from; i < blocks.size(); i++) {
@@ -68,26 +78,61 @@ final class MaskBank {
     }
   }
 
+  /** Places all over the watch, and those of the largest steps: a jump must be met to the block. */
   private void place(Blocks blocks, int from) {
     int to = blocks.size() - EDGE;
     int room = to - from - EDGE;
-    int stride = Math.max(2, (room + MOST_PLACES - 1) / MOST_PLACES);
+    int stride = Math.max(2, (room + SPREAD_PLACES - 1) / SPREAD_PLACES);
     places = 0;
-    for (int i = from + EDGE; i <= to && places < MOST_PLACES; i += stride) {
-      jumpAt[places++] = (blocks.time(i - 1) + blocks.time(i)) / 2;
+    for (int i = from + EDGE; i <= to && places < SPREAD_PLACES; i += stride) {
+      put(blocks, i);
     }
+    spacing = places < 2 ? 1 : (jumpAt[places - 1] - jumpAt[0]) / (places - 1);
+    steepest(blocks, from + EDGE, to).forEach(i -> put(blocks, i));
+  }
+
+  private void put(Blocks blocks, int i) {
+    jumpAt[places] = (blocks.time(i - 1) + blocks.time(i)) / 2;
+    for (int s = 0; s < STEPS; s++) {
+      grown[places][s] = 1 / shapeAt(s, jumpAt[places]);
+    }
+    places++;
+  }
+
+  /** The blocks before which the mean of two steps most. */
+  private static List<Integer> steepest(Blocks blocks, int from, int to) {
+    return IntStream.rangeClosed(from, to)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> -step(blocks, i)))
+        .limit(STEEP_PLACES)
+        .toList();
+  }
+
+  private static double step(Blocks blocks, int i) {
+    double after = blocks.value(i) + blocks.value(Math.min(i + 1, blocks.size() - 1));
+    return Math.abs(after - blocks.value(i - 1) - blocks.value(i - 2));
   }
 
   private void shapes(double t) {
+    int shapes = KindFilter.FIXED + COLUMNS;
+    for (int s = 0; s < STEPS; s++) {
+      column[shapes + s] = shapeAt(s, t);
+    }
     int at = KindFilter.FIXED;
-    for (int j = 0; j < LAG_S.length + MOST_PLACES; j++) {
+    for (double tau : LAG_S) {
+      Arrays.fill(column, at, at + STEPS, Math.exp((begin - t) / tau));
+      at += STEPS;
+    }
+    for (int j = 0; j < places; j++) {
       for (int s = 0; s < STEPS; s++) {
-        column[at++] = j < masks() ? mask(j, s, t) : 0;
+        column[at++] = t < jumpAt[j] ? 0 : column[shapes + s] * grown[j][s];
       }
     }
-    for (Shape.Decay decay : SLOW) {
-      column[at++] = decay.at(t, begin);
-    }
+    Arrays.fill(column, at, shapes, 0);
+  }
+
+  private double shapeAt(int s, double t) {
+    return SLOW.get(s).at(t, begin);
   }
 
   private double mask(int j, int s, double t) {
@@ -110,7 +155,7 @@ final class MaskBank {
 
   /** Seconds between the places of jumps. */
   double spacing() {
-    return places < 2 ? 1 : (jumpAt[places - 1] - jumpAt[0]) / (places - 1);
+    return spacing;
   }
 
   /** What is left now of a mask of one. */
@@ -120,7 +165,7 @@ final class MaskBank {
 
   /** What is left now of an exponential that was one at the beginning. */
   double shapeNow(int s) {
-    return SLOW.get(s).at(now, begin);
+    return shapeAt(s, now);
   }
 
   KindFilter filter(int kind) {

@@ -95,11 +95,11 @@ final class Masks {
 
   private void weigh(int k, int s, int j, Odds odds) {
     double rest = Math.max(idle.squares(k), squares - projection.explainedByBoth());
-    double log = fixed + fits.log(Kind.ALL.get(k), rest);
+    double log = fixed + fits.log(rest);
     if (log < NOTHING) {
       return;
     }
-    double variance = Math.max(rest / fits.dof, fits.floor);
+    double variance = fits.variance(rest);
     double mask = projection.maskCoefficient();
     double now = bank.shapeNow(s);
     double error = projection.coefficientBeside() * now + mask * bank.maskNow(j, s);
@@ -113,7 +113,7 @@ final class Masks {
     double above = decay.sinking();
     double below = bank.jumps(j) ? above : decay.rising();
     double here = Math.max(size, Math.max(0.5, 0.3 * tolerance));
-    double likelihood = Math.exp(log);
+    double likelihood = Kind.ALL.get(k).drifting() * Math.exp(log);
     total += likelihood * (error > 0 ? above : below) * prior(j, mask, maskWidth, here, width);
 
     double off = recordedOff(odds);

@@ -21,15 +21,27 @@ final class Odds {
   private static final double LINE_SHARE = 0.25;
   private static final double CREEPING = 0.33;
   private static final double USUAL_CREEP = 0.9;
-  private static final double BENIGN = 0.1;
-  private static final double BENIGN_LEAST = 0.25;
-  private static final int BENIGN_STEPS = 5;
-  private static final double SURE = 9;
+  private static final double MOST_CREEP = 1.5;
+  private static final int CREEP_STEPS = 24;
   private static final double MARGIN = 0.96;
   private static final double SMALLEST = 2;
 
+  /** Weights of errors within the tolerance that noise may carry over it. */
+  private static final double CREPT = 0.003;
+
+  private static final double BENIGN = 0.02;
+  private static final double BENIGN_LEAST = 0.25;
+  private static final int BENIGN_STEPS = 5;
+  private static final double SURE = 9;
+
   /** Variance that a wandering zero gains in a second, divisions squared. */
   private static final double WANDER = 1.4e-4;
+
+  /** Of the slope by least squares of a random walk, times the length of the watch. */
+  private static final double WALK_SLOPE = 1.2;
+
+  /** Square of the standard errors at which an exponential leads to the truth by being seen. */
+  private static final double SEEN = 25;
 
   private final Frame frame;
   private final double recorded;
@@ -80,8 +92,8 @@ final class Odds {
     k = kind;
     tolerance();
     double w = Math.exp(f.logRest[k] - top);
-    double off = recorded - f.level[k];
-    double se = Math.sqrt(f.levelVariance[k] + wandered());
+    double off = Math.abs(recorded - f.level[k]) + f.roundingBias[k];
+    double se = Math.sqrt(f.restVariance[k] + wandered());
     double p = w * (above((tolerance - off) / se) + above((tolerance + off) / se));
     total += w;
     bad += p;
@@ -98,6 +110,15 @@ final class Odds {
     return WANDER * f.bank.now();
   }
 
+  /**
+   * The same for a truth that an exponential leads to: a zero that wanders bends its course, and
+   * the slope of a random walk in a watch of W seconds has the variance 6/5 of the walk's over W.
+   */
+  double wandered(double tau) {
+    double watch = f.bank.now() - f.bank.begin();
+    return wandered() + WALK_SLOPE * WANDER * tau * tau / watch;
+  }
+
   void shape(Fits fits, int kind, int index) {
     f = fits;
     k = kind;
@@ -106,7 +127,7 @@ final class Odds {
       return;
     }
     tolerance();
-    likelihood = Math.exp(f.logShape[k][s] - top);
+    likelihood = Kind.ALL.get(k).drifting() * Math.exp(f.logShape[k][s] - top);
     Shape shape = f.shapes.get(s);
     if (shape instanceof Shape.Decay decay) {
       decay(decay);
@@ -154,6 +175,9 @@ final class Odds {
   private void decay(Shape.Decay decay) {
     double limit = limit(decay, detectable());
     double before = 1 + decay.growth(f.bank.now());
+    if (decay.rising() == 0) {
+      return;
+    }
     Course course =
         new Course(
             f.now[s], 0, limit, Double.POSITIVE_INFINITY, SMALLEST / before, tolerance / before);
@@ -201,6 +225,26 @@ final class Odds {
     double se = Math.sqrt(f.levelVariance[k] + m * m * variance);
     total += w;
     doubt += w * (above((tolerance - off) / se) + above((tolerance + off) / se));
+    bad += CREPT * w * crept(a, Math.sqrt(variance));
+  }
+
+  /**
+   * A creep is never seen for what it is. One that leaves the display right as long as anybody
+   * looks may, like any error within the tolerance, carry a mean over it that noise has shifted.
+   */
+  private double crept(double a, double sd) {
+    double se = Math.sqrt(f.levelVariance[k]);
+    double last = f.shapes.get(s).at(Math.max(LATEST_S, f.bank.now()), 0);
+    double width = 2 * MOST_CREEP / CREEP_STEPS;
+    double sum = 0;
+    for (int i = 0; i < CREEP_STEPS; i++) {
+      double size = (i + 0.5) * width - MOST_CREEP;
+      double off = Math.abs(recorded - f.level[k] + size * f.meanShape[k][s]);
+      double wrong = Math.max(tolerance, Math.abs(size) * last + 0.5);
+      double z = (size - a) / sd;
+      sum += Math.abs(z) > SURE ? 0 : Math.exp(-z * z / 2) * above((wrong - off) / se);
+    }
+    return sum * width / sd / Math.sqrt(2 * Math.PI);
   }
 
   /**
@@ -222,7 +266,9 @@ final class Odds {
     double variance = f.leftVariance[k][s];
     double m = f.meanShape[k][s] + c.shift;
     double off = recorded - f.level[k] + a * m;
-    double se = Math.sqrt(f.levelVariance[k] + m * m * variance + wandered());
+    boolean led = a * a > SEEN * variance && f.shapes.get(s) instanceof Shape.Decay;
+    double bent = led ? wandered(((Shape.Decay) f.shapes.get(s)).tau()) : wandered();
+    double se = Math.sqrt(f.levelVariance[k] + m * m * variance + bent);
     double seNow = Math.sqrt(variance) * Math.abs(c.part);
     double seen = a * c.part;
     double size = Math.abs(seen);
@@ -258,20 +304,26 @@ final class Odds {
       Course c, double seen, double seNow, double lag, double above, double below) {
     double se = Math.sqrt(f.levelVariance[k] + wandered());
     double least = Math.max(c.least, BENIGN_LEAST * tolerance);
+    if (c.harmless <= least || tolerance - c.harmless - 0.5 >= SURE * se) {
+      return 0;
+    }
     double step = Math.log(c.harmless / least) / BENIGN_STEPS;
     double sum = 0;
-    for (int i = 0; step > 0 && i < BENIGN_STEPS; i++) {
+    for (int i = 0; i < BENIGN_STEPS; i++) {
       double e = least * Math.exp((i + 0.5) * step);
       if (tolerance - e - 0.5 < SURE * se) {
-        sum += above * shifted(e, seen, seNow, lag, se);
-        sum += below * shifted(-e, seen, seNow, lag, se);
+        sum += above == 0 ? 0 : above * shifted(e, seen, seNow, lag, se);
+        sum += below == 0 ? 0 : below * shifted(-e, seen, seNow, lag, se);
       }
     }
-    return sum * Math.max(0, step) / LOG_RANGE;
+    return sum * step / LOG_RANGE;
   }
 
   private double shifted(double e, double seen, double seNow, double lag, double se) {
     double z = (e - seen) / seNow;
+    if (Math.abs(z) > SURE) {
+      return 0;
+    }
     double off = recorded - f.level[k] + e * lag;
     return Math.exp(-z * z / 2) * above((tolerance - Math.signum(e) * off) / se);
   }

@@ -48,6 +48,11 @@ sealed interface Shape {
       return Math.exp((begin - seconds) / tau);
     }
 
+    /** True for a settling, which is quicker than any drift. */
+    boolean isQuick() {
+      return tau < 18;
+    }
+
     /** What is left so many seconds earlier, for one that is left now, beyond that one. */
     double growth(double seconds) {
       return Math.exp(seconds / tau) - 1;

@@ -22,7 +22,9 @@ public final class StabilityDetector {
   private static final double LONGEST_WATCH_S = 90;
   private static final double SHORTENED_S = 10;
   private static final double MASKED = 1e-5;
+  private static final double MASKED_HALF = 0.01;
   private static final double DOUBTED = 0.2;
+  private static final double SUSPECTED = 0.1;
   private static final double CONTRADICTED = 0.002;
   private static final double CONTRADICTING_DOUBT = 0.5;
   private static final double MOST_NOISE = 50;
@@ -39,6 +41,7 @@ public final class StabilityDetector {
   private final Judge judge = new Judge(idle);
   private final Judge second = new Judge(idle);
   private final Glance glance = new Glance();
+  private final Standstill standstill = new Standstill();
   private final Marks marks = new Marks();
   private long outSince = Long.MIN_VALUE;
   private int untilJudged;
@@ -92,6 +95,7 @@ public final class StabilityDetector {
     blocks.clear();
     judge.clear();
     glance.clear();
+    standstill.clear();
     marks.clear();
     evidence.clear();
     untilJudged = 0;
@@ -138,6 +142,7 @@ public final class StabilityDetector {
     double x = evidence.divisions(reading.mass());
     marks.take(reading.mark());
     glance.add(last, x);
+    standstill.add(last, x);
     return blocks.add(last, x) ? watch() : glimpse();
   }
 
@@ -145,6 +150,20 @@ public final class StabilityDetector {
     if (--untilJudged > 0) {
       return glimpse();
     }
+    Verdict still = standstill.longEnough() ? standing() : null;
+    return still == null ? judged() : still;
+  }
+
+  /** The display has stood still for a watch: nothing that a watch can tell from rest goes on. */
+  private @Nullable Verdict standing() {
+    int from = blocks.since(standstill.since());
+    second.clear();
+    Opinion still = second.judge(blocks, from, Settling.NONE, frame(), standstill.value());
+    boolean sure = still.doubtful() < DOUBTED && !marks.speakAgainst();
+    return sure ? stable(still) : null;
+  }
+
+  private Verdict judged() {
     int from = notTooLong(stretch.start(tolerance()));
     if (!longEnough(from)) {
       return jumped(from)
@@ -154,16 +173,29 @@ public final class StabilityDetector {
     rested = blocks.time(from);
     Settling settling = from == stretch.begin() ? stretch.settling() : Settling.NONE;
     Opinion opinion = judge.judge(blocks, from, settling, frame());
+    int settled = judge.settled();
+    if (settled == from) {
+      return verdict(opinion, from, settling);
+    }
+    return longEnough(settled)
+        ? verdict(judge.judge(blocks, settled, Settling.NONE, frame()), settled, Settling.NONE)
+        : glimpse();
+  }
+
+  private Verdict verdict(Opinion opinion, int from, Settling settling) {
     untilJudged = patience(opinion);
-    double gain = gainMg(opinion);
-    if (gain > settings.moistureAllowance().milligrams() || opinion.drifts()) {
-      moving = last - rested < PATIENT_S ? null : moving(opinion, gain);
+    if (moves(opinion)) {
+      moving = last - rested < PATIENT_S ? null : moving(opinion, gainMg(opinion));
       return glimpse();
     }
     moving = null;
     boolean sure = rests(opinion) && confirmed(from, opinion) && unmasked(from, settling);
-    Verdict stable = sure ? stable(opinion, gain) : null;
+    Verdict stable = sure ? stable(opinion) : null;
     return stable == null ? glimpse() : stable;
+  }
+
+  private boolean moves(Opinion opinion) {
+    return gainMg(opinion) > settings.moistureAllowance().milligrams() || opinion.drifts();
   }
 
   /** What lay long ago says little of now: a long watch loses its beginning, some at a time. */
@@ -173,11 +205,7 @@ public final class StabilityDetector {
       return from;
     }
     double begin = Math.ceil((last - LONGEST_WATCH_S) / SHORTENED_S) * SHORTENED_S;
-    int at = from;
-    while (at < newest && blocks.time(at) < begin) {
-      at++;
-    }
-    return at;
+    return Math.max(from, Math.min(newest, blocks.since(begin)));
   }
 
   private boolean rests(Opinion opinion) {
@@ -185,12 +213,23 @@ public final class StabilityDetector {
     return sure && opinion.reading() < MOST_NOISE && !marks.speakAgainst();
   }
 
-  /** The newest half of the watch must not speak against the whole: a jump may hide a drift. */
+  /**
+   * Its newest quarter and half must not speak against the whole watch: a jump may hide a drift.
+   */
   private boolean confirmed(int from, Opinion opinion) {
+    int quarter = blocks.size() - (blocks.size() - from) / 4;
+    if (longEnough(quarter) && newest(quarter, opinion).wrong() > SUSPECTED) {
+      return false;
+    }
     int half = Math.min(from + (blocks.size() - from) / 2, blocks.size() - LEAST_BLOCKS);
+    Opinion newer = newest(half, opinion);
+    boolean contradicts = newer.wrong() > CONTRADICTED || newer.doubtful() > CONTRADICTING_DOUBT;
+    return !contradicts && second.masked(blocks, half, Settling.NONE) < MASKED_HALF;
+  }
+
+  private Opinion newest(int from, Opinion opinion) {
     second.clear();
-    Opinion newer = second.judge(blocks, half, Settling.NONE, frame(), opinion.recorded());
-    return newer.wrong() < CONTRADICTED && newer.doubtful() < CONTRADICTING_DOUBT;
+    return second.judge(blocks, from, Settling.NONE, frame(), opinion.recorded());
   }
 
   /** Nor must a jump, or a slow settling, hide a drift from both. */
@@ -268,7 +307,7 @@ public final class StabilityDetector {
   }
 
   /** The verdict, or null where the value to be recorded was never shown: wait until it is. */
-  private Verdict.@Nullable Stable stable(Opinion opinion, double gain) {
+  private Verdict.@Nullable Stable stable(Opinion opinion) {
     List<Reading> accepted = evidence.since(blocks.time(opinion.from()) - Blocks.SPAN_S);
     Reading shown = evidence.showing(accepted, opinion.recorded());
     return shown == null
@@ -281,7 +320,7 @@ public final class StabilityDetector {
                 new Mass(resolution.nanograms()),
                 opinion.meanError() * divisionMg(),
                 opinion.slope() * divisionMg() * 60,
-                gain,
+                gainMg(opinion),
                 accepted));
   }
 }

@@ -49,22 +49,53 @@ class MaskBankTest {
     assertTrue(judge.masked(blocks, 0, Settling.NONE) > 1e-3);
   }
 
+  /** Where a settling slower than usual is seen, what lies in it says nothing of a drift. */
+  @Test
+  void aSettlingThatIsSeenHasDiedDownWhereATenthOfADivisionIsLeft() {
+    play(40, 0.3, t -> 40 * Math.exp(-t / 5));
+    judge.judge(blocks, 0, Settling.NONE, FRAME);
+    assertEquals(5 * Math.log(40 / 0.1), blocks.time(judge.settled()), 1.2);
+  }
+
+  @Test
+  void restAndASlowDriftHaveNothingToDieDown() {
+    play(30, 0.3, t -> 0);
+    judge.judge(blocks, 0, Settling.NONE, FRAME);
+    assertEquals(0, judge.settled());
+    blocks.clear();
+    play(30, 0.3, t -> -40 * Math.exp(-t / 60));
+    judge.judge(blocks, 0, Settling.NONE, FRAME);
+    assertEquals(0, judge.settled());
+  }
+
   @Test
   void everyOtherBlockOfAShortWatchMayBeAJumpAndFewerOfALongOne() {
     play(20.55, 0.5, t -> 0);
     MaskBank bank = ran();
     int blocksSeen = blocks.size();
     assertEquals(41, blocksSeen);
-    assertEquals(3 + (blocksSeen - 4) / 2 + 1, bank.masks());
+    assertEquals(3 + (blocksSeen - 4) / 2 + 1 + 6, bank.masks());
     assertEquals(1.0, bank.spacing(), 0.02);
   }
 
   @Test
-  void aLongWatchHasFortyPlacesAtMost() {
+  void aLongWatchHasFortyPlacesAtMostBesideTheSixSteepest() {
     play(110, 0.5, t -> 0);
     MaskBank bank = ran();
-    assertTrue(bank.masks() > 3 + 30 && bank.masks() <= 3 + 40, () -> "masks " + bank.masks());
+    assertTrue(bank.masks() > 3 + 30 && bank.masks() <= 3 + 46, () -> "masks " + bank.masks());
     assertTrue(bank.spacing() > 2.5, () -> "spacing " + bank.spacing());
+  }
+
+  /** Fewer places than blocks: the one where the display steps must not be missed by a block. */
+  @Test
+  void aJumpInALongWatchIsMetToTheBlock() {
+    for (double jump = 41; jump < 43; jump += 0.5) {
+      double at = jump;
+      blocks.clear();
+      play(70, 0.4, t -> -(t < at ? 10 : 14) * Math.exp(-t / 140));
+      judge.judge(blocks, 0, Settling.NONE, new Frame(1, 0.1, Double.NaN));
+      assertTrue(judge.masked(blocks, 0, Settling.NONE) > 0.01, () -> "jump at " + at);
+    }
   }
 
   @Test

@@ -132,4 +132,25 @@ class NoiseFilterTest {
     assertEquals(0, idle.dof());
     assertEquals(0, idle.squares(0));
   }
+
+  /** A display that rounds moves less than the weakest draught or slow swing would make it. */
+  @Test
+  void roundingIsNeitherADraughtNorASlowSwing() {
+    for (Kind kind : Kind.ALL) {
+      boolean moves = kind.wanders() || (kind.hertz() > 0 && kind.hertz() < 0.5);
+      double rounding = kind.logWeak(0.03, 60);
+      assertTrue(moves ? rounding < -20 : rounding > -15, () -> kind + ": " + rounding);
+      assertEquals(0, kind.logWeak(1, 60), kind::toString);
+    }
+    assertEquals(0, Kind.ALL.get(0).logWeak(0, 60));
+  }
+
+  /** 15 in 100 of what drifts has a draught, but all draughty filters do: 0.15 to 1 of three. */
+  @Test
+  void aDriftIsLessLikelyInADraughtThanInCalmAir() {
+    for (Kind kind : Kind.ALL) {
+      boolean disturbed = kind.wanders() || kind.hertz() > 0;
+      assertEquals(disturbed ? 0.45 : 1.48, kind.drifting(), 1e-9, kind::toString);
+    }
+  }
 }

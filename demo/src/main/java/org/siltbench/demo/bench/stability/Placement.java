@@ -59,6 +59,11 @@ record Placement(
       double out,
       boolean outTold) {
 
+    /** True if anything but the zero moves slowly. */
+    boolean moves() {
+      return creep != 0 || warm != 0 || stat != 0 || uptake != 0;
+    }
+
     /** What is added to the load, divisions, at a time after the touch. */
     double at(double t) {
       double sum = creep * Math.log1p(t / 5) - warm * Math.exp(-t / warmTau);

@@ -111,8 +111,8 @@ final class Report {
   private static String row(String group, String watcher, Tally.Figures f) {
     return String.format(
         Locale.ROOT,
-        "%-16s %-26s n %7d det %7d wrong %5d (%.2f/100k, <%.2f) undet %.3f (wrong %.3f) strict"
-            + " %d/%d late %d/%d refused %.4f ratio %.2f/%.2f excess %.1f/%.1f s%n",
+        "%-16s %-26s n %7d det %7d wrong %5d (%.2f/100k, <%.2f) undet %.3f (wrong %.3f) while"
+            + " wrong %d/%d at first %d/%d late %d/%d refused %.4f ratio %.2f/%.2f excess %.1f/%.1f s%n",
         group,
         watcher,
         f.placements(),
@@ -122,6 +122,8 @@ final class Report {
         f.wrongPer100kHigh(),
         f.undetectableShare(),
         f.undetectableWrongShare(),
+        f.seenWhileWrongWrong(),
+        f.seenWhileWrong(),
         f.seenAtFirstWrong(),
         f.seenAtFirst(),
         f.oracleLateRefused(),

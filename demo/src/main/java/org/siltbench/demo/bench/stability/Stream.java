@@ -25,7 +25,10 @@ record Stream(
     return !(oracle <= LATEST_ORACLE_S);
   }
 
-  /** True if no watch of 15 s can tell the display from rest at some moment while it is wrong. */
+  /**
+   * True if no watch of 15 s can tell the display from rest at some moment while a value read off
+   * it may be wrong.
+   */
   boolean undetectable() {
     return hidden.sometimes();
   }

@@ -12,6 +12,8 @@ final class Tally {
   private long undetectable;
   private long undetectableWrong;
   private long wrong;
+  private long narrow;
+  private long narrowWrong;
   private long strict;
   private long strictWrong;
   private long late;
@@ -25,6 +27,8 @@ final class Tally {
   void add(Stream stream, Outcome outcome) {
     placements++;
     boolean wrongNow = outcome.isRecorded() && stream.wrong(outcome.recorded());
+    narrow += stream.hidden().whileWrong() ? 0 : 1;
+    narrowWrong += wrongNow && !stream.hidden().whileWrong() ? 1 : 0;
     strict += stream.hidden().fromTheStart() ? 0 : 1;
     strictWrong += wrongNow && !stream.hidden().fromTheStart() ? 1 : 0;
     if (stream.undetectable()) {
@@ -52,6 +56,8 @@ final class Tally {
     undetectable += other.undetectable;
     undetectableWrong += other.undetectableWrong;
     wrong += other.wrong;
+    narrow += other.narrow;
+    narrowWrong += other.narrowWrong;
     strict += other.strict;
     strictWrong += other.strictWrong;
     late += other.late;
@@ -74,6 +80,8 @@ final class Tally {
       long undetectable,
       double undetectableShare,
       double undetectableWrongShare,
+      long seenWhileWrong,
+      long seenWhileWrongWrong,
       long seenAtFirst,
       long seenAtFirstWrong,
       long oracleLate,
@@ -101,6 +109,8 @@ final class Tally {
         undetectable,
         undetectable / (double) Math.max(1, placements),
         undetectableWrong / (double) Math.max(1, undetectable),
+        narrow,
+        narrowWrong,
         strict,
         strictWrong,
         late,

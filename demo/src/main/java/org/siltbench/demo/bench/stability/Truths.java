@@ -52,39 +52,42 @@ final class Truths {
   }
 
   /**
-   * Whether a watch of 15 s can tell the display from rest while it is wrong. Looks at every second
-   * up to 120 s at which the display shows a wrong value, and asks whether the drift in the 15 s up
-   * to then (the first 15 s after settling, where there are none before) is under 3 standard errors
-   * of its least-squares estimate from those readings.
+   * Whether a watch of 15 s can tell the display from rest while a value read off it may be wrong.
+   * Looks at every second up to 120 s at which the display shows a wrong value, or one so near the
+   * tolerance that the noise of a watch may carry its mean over it, and asks whether the drift in
+   * the 15 s up to then (the first 15 s after settling, where there are none before) is under 3
+   * standard errors of its least-squares estimate from those readings.
    */
   Hidden hidden() {
     int settled = settled();
     double until = Stream.LATEST_ORACLE_S;
     double next = time[settled];
-    boolean first = false;
-    boolean ever = false;
+    Hidden seen = new Hidden(false, false, false);
     boolean known = false;
-    for (int at = settled; at < time.length && time[at] < until && !(ever && known); at++) {
-      boolean look = time[at] >= next && Math.abs(Math.rint(carrier[at]) - truth) > tolerance;
-      next = time[at] >= next ? time[at] + STEP_S : next;
+    for (int at = settled; at < time.length && time[at] < until; at++) {
+      boolean look = time[at] >= next;
+      next = look ? time[at] + STEP_S : next;
       boolean early = time[at] < time[settled] + WATCH_S;
-      if (look && !(early && known)) {
-        boolean hides = hides(early ? time[settled] : time[at] - WATCH_S);
-        ever |= hides;
-        first |= early && hides;
-        known |= early;
+      if (look && mayBeWrong(at, sigma) && !(early && known)) {
+        seen = seen.or(look(early ? time[settled] : time[at] - WATCH_S, at, early));
+        known |= early && off(carrier[at]) > tolerance;
       }
     }
-    return new Hidden(ever, first);
+    return seen;
   }
 
-  /**
-   * @param sometimes at some moment while the display is wrong
-   * @param fromTheStart in the first watch already
-   */
-  record Hidden(boolean sometimes, boolean fromTheStart) {}
+  /** How far the whole division nearest to a level is off. */
+  private double off(double level) {
+    return Math.abs(Math.rint(level) - truth);
+  }
 
-  private boolean hides(double begin) {
+  /** Whether a value read off is wrong, or may be where the level is known to an error only. */
+  private boolean mayBeWrong(int at, double error) {
+    double room = p.slow().moves() ? SIGMAS * error : 0;
+    return Math.max(off(carrier[at] - room), off(carrier[at] + room)) > tolerance;
+  }
+
+  private Hidden look(double begin, int at, boolean early) {
     int from = touch;
     while (time[from] < begin) {
       from++;
@@ -93,7 +96,27 @@ final class Truths {
     while (to < time.length && time[to] < begin + WATCH_S) {
       to++;
     }
-    return Math.abs(drift(from, to)) < SIGMAS * driftError(from, to);
+    boolean wrong = off(carrier[at]) > tolerance;
+    boolean may = wrong || mayBeWrong(at, levelError(from, to));
+    boolean hides = may && Math.abs(drift(from, to)) < SIGMAS * driftError(from, to);
+    return new Hidden(hides, hides && wrong, hides && wrong && early);
+  }
+
+  /**
+   * When a watch cannot tell the display from rest.
+   *
+   * @param sometimes at some moment at which a value read off it may be wrong
+   * @param whileWrong at some moment at which the display itself is wrong
+   * @param fromTheStart in the first watch already, the display being wrong
+   */
+  record Hidden(boolean sometimes, boolean whileWrong, boolean fromTheStart) {
+
+    private Hidden or(Hidden other) {
+      return new Hidden(
+          sometimes || other.sometimes,
+          whileWrong || other.whileWrong,
+          fromTheStart || other.fromTheStart);
+    }
   }
 
   /** First reading from which the lag of the balance stays small for a while. */
@@ -132,18 +155,34 @@ final class Truths {
   private double driftError(int from, int to) {
     double middle = middle(from, to);
     double squares = 0;
+    for (int i = from; i < to; i++) {
+      squares += (time[i] - middle) * (time[i] - middle);
+    }
+    double error = Math.sqrt(variance(from, to, 1, middle)) / squares * WATCH_S;
+    return Math.hypot(error, roundingError());
+  }
+
+  /** Standard error of the mean of some readings, from the same covariance. */
+  private double levelError(int from, int to) {
+    return Math.sqrt(variance(from, to, 0, 0)) / (to - from);
+  }
+
+  /** Variance of the sum of the noise of some readings, each weighed by (t - middle) to a power. */
+  private double variance(int from, int to, int power, double middle) {
+    double squares = 0;
     double sin = 0;
     double cos = 0;
     for (int i = from; i < to; i++) {
-      double c = time[i] - middle;
+      double c = power == 0 ? 1 : time[i] - middle;
       squares += c * c;
-      sin += c * Math.sin(2 * Math.PI * p.noise().hertz() * time[i]);
-      cos += c * Math.cos(2 * Math.PI * p.noise().hertz() * time[i]);
+      if (p.noise().vibration() > 0) {
+        sin += c * Math.sin(2 * Math.PI * p.noise().hertz() * time[i]);
+        cos += c * Math.cos(2 * Math.PI * p.noise().hertz() * time[i]);
+      }
     }
     double white = (p.noise().white() * p.noise().white() + 1.0 / 12) * squares;
     double sine = 0.5 * Math.pow(p.noise().vibration(), 2) * (sin * sin + cos * cos);
-    double variance = white + sine + draught(from, to, middle);
-    return Math.hypot(Math.sqrt(variance) / squares * WATCH_S, roundingError());
+    return white + sine + draught(from, to, power, middle);
   }
 
   /**
@@ -154,7 +193,7 @@ final class Truths {
     return Math.sqrt(1.0 / 6) * Math.exp(-2 * Math.PI * Math.PI * sigma * sigma);
   }
 
-  private double draught(int from, int to, double middle) {
+  private double draught(int from, int to, int power, double middle) {
     double sd = p.noise().draught();
     if (sd == 0) {
       return 0;
@@ -163,7 +202,7 @@ final class Truths {
     double sum = 0;
     double carried = 0;
     for (int i = from; i < to; i++) {
-      double c = time[i] - middle;
+      double c = power == 0 ? 1 : time[i] - middle;
       double keep = i == from ? 0 : Math.exp(-(time[i] - time[i - 1]) / p.noise().draughtTime());
       carried = carried * keep;
       sum += c * c + 2 * c * carried;

@@ -2,6 +2,7 @@ package org.siltbench.demo.bench.stability;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -21,9 +22,8 @@ class StabilityBenchTest {
   void noDetectablePlacementOfThreeThousandIsRecordedWrongly() {
     Run run = new Run(2026).play(0, 3_000);
     Tally.Figures ours = ours(run);
+    assertEquals(List.of(), run.wrong());
     assertEquals(0, ours.wrong());
-    // Slower than 5 readings a second is reported apart: the page names the one it gets wrong.
-    assertTrue(run.wrong().size() <= 1, () -> "wrong: " + run.wrong());
     assertTrue(ours.detectable() > 2_000, () -> "detectable: " + ours.detectable());
     assertTrue(ours.refusedShare() < 0.25, () -> "refused: " + ours.refusedShare());
     assertTrue(ours.ratioMedian() < 1.5, () -> "ratio: " + ours.ratioMedian());
@@ -104,6 +104,45 @@ class StabilityBenchTest {
     String json = StabilityMeasure.run("--json", "--n", "5", "--seed", "4", "--only", "ours");
     assertTrue(json.contains("\"siltbench\"") && !json.contains("wait 30 s"), json);
     assertThrows(IllegalArgumentException.class, () -> StabilityMeasure.run("--only", "theirs"));
+  }
+
+  /**
+   * Rounding that was taken for a draught or a slow swing, a jump beside its block, two jumps that
+   * were taken for a draught, a settling after a jump that was taken for all that moved.
+   */
+  @Test
+  void placementsOnceRecordedWronglyNoLongerAre() {
+    long[][] placements = {{7006, 8164}, {6103, 13_698}, {8001, 8272}, {606, 18_316}, {611, 4534}};
+    for (long[] placement : placements) {
+      assertFalse(Simulator.play(Draw.of(placement[0], placement[1])).undetectable());
+      Run run = new Run(placement[0], List.of()).play(placement[1], placement[1] + 1);
+      assertEquals(List.of(), run.wrong());
+    }
+  }
+
+  /**
+   * A charge, a creep or a moisture within the tolerance that no watch can tell from rest, in a
+   * draught, at the edge of a division, or beside a vibration at the rate of the readings: the
+   * display is right, and a value read off it may be wrong.
+   */
+  @Test
+  void whatMayBeReadOffWronglyWithoutShowingItIsUndetectable() {
+    long[][] placements = {{8004, 2201}, {2026, 554}, {604, 13_568}, {6201, 56_531}};
+    for (long[] placement : placements) {
+      Stream stream = Simulator.play(Draw.of(placement[0], placement[1]));
+      assertTrue(stream.hidden().sometimes());
+      assertFalse(stream.hidden().whileWrong() || stream.hidden().fromTheStart());
+    }
+  }
+
+  @Test
+  void noiseAloneHidesNothing() {
+    for (long i = 0; i < 300; i++) {
+      Placement placement = Draw.of(9, i);
+      if (!placement.slow().moves()) {
+        assertFalse(Simulator.play(placement).undetectable());
+      }
+    }
   }
 
   @Test
