@@ -12,6 +12,7 @@ final class Idle {
   private static final int LEAST = 5;
   private static final int DROPPED = 2;
   private static final double DISTURBED = 6;
+  private static final double STRAIGHT = 0.97;
 
   private final Blocks blocks = new Blocks();
   private final KindFilter[] filters = new KindFilter[Kind.ALL.size()];
@@ -61,7 +62,7 @@ final class Idle {
     summed = true;
     int to = undisturbed(blocks.size() - DROPPED, division);
     int from = Math.max(0, to - MOST);
-    n = to - from >= LEAST ? to - from : 0;
+    n = to - from >= LEAST && !climbs(from, to) ? to - from : 0;
     if (n > 0) {
       filter(from, division);
     }
@@ -88,6 +89,28 @@ final class Idle {
       squares[k] = Math.max(about(filters[k]), rounding);
       logs[k] = filters[k].logs + Math.log(filters[k].fixed[0][0]);
     }
+  }
+
+  /**
+   * True if nearly all that the blocks do is to follow a straight line: then what lies there passes
+   * through zero, a warm filter lighter than nothing for instance, and is no empty pan.
+   */
+  private boolean climbs(int from, int to) {
+    double time = 0;
+    double value = 0;
+    for (int i = from; i < to; i++) {
+      time += blocks.time(i) / (to - from);
+      value += blocks.value(i) / (to - from);
+    }
+    double squares = 0;
+    double cross = 0;
+    double about = 0;
+    for (int i = from; i < to; i++) {
+      squares += (blocks.time(i) - time) * (blocks.time(i) - time);
+      cross += (blocks.time(i) - time) * (blocks.value(i) - value);
+      about += (blocks.value(i) - value) * (blocks.value(i) - value);
+    }
+    return cross * cross / squares > STRAIGHT * about;
   }
 
   /** Sum of squares about the level. */

@@ -153,4 +153,20 @@ class NoiseFilterTest {
       assertEquals(disturbed ? 0.45 : 1.48, kind.drifting(), 1e-9, kind::toString);
     }
   }
+
+  /** A warm filter that shows less than nothing passes through zero: no empty pan moves so. */
+  @Test
+  void whatClimbsStraightThroughZeroIsNoEmptyPan() {
+    SplittableRandom random = new SplittableRandom(7);
+    for (double slope : new double[] {5.6, -2, 0}) {
+      Idle idle = new Idle();
+      for (int i = 0; i < 60; i++) {
+        double shown = slope * (i / 10.0 - 3) + 0.5 * random.nextGaussian();
+        idle.add(i * 100_000_000L, 10_000L * Math.round(shown));
+      }
+      idle.close();
+      idle.sum(10_000);
+      assertEquals(slope == 0, idle.dof() > 0, () -> "slope " + slope);
+    }
+  }
 }

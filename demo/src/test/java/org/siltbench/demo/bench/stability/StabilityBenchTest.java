@@ -108,7 +108,8 @@ class StabilityBenchTest {
 
   /**
    * Rounding that was taken for a draught or a slow swing, a jump beside its block, two jumps that
-   * were taken for a draught, a settling after a jump that was taken for all that moved.
+   * were taken for a draught, a settling after a jump that was taken for all that moved, a warm
+   * filter that passed through zero and was taken for the noise of the empty pan.
    */
   @Test
   void placementsOnceRecordedWronglyNoLongerAre() {
