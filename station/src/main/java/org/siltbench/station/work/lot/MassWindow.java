@@ -26,6 +26,15 @@ public record MassWindow(Mass least, Mass most) {
 
   private static final double UNSURE_DEVIATION = 0.05;
 
+  /**
+   * A robust deviation from n filters is itself uncertain by about 1.2/sqrt(n) of it (common
+   * statistics of the median absolute deviation); four times that is allowed for.
+   */
+  private static final double DEVIATION_ERROR = 5;
+
+  /** What is allowed for that never lets two filters pass for one. */
+  private static final double MOST_UNSURE = 0.4;
+
   /** Refuses an empty window. */
   public MassWindow {
     if (least.isNegative() || most.compareTo(least) <= 0) {
@@ -49,7 +58,8 @@ public record MassWindow(Mass least, Mass most) {
 
   /**
    * Median ± 5 robust standard deviations of the masses seen so far, and not less than ± 25 % of
-   * the median before twenty are seen; empty with fewer than eight.
+   * the median before twenty are seen; wider, up to ± 40 %, by what the deviation of so few is
+   * uncertain; empty with fewer than eight.
    */
   public static Optional<MassWindow> around(Collection<Mass> seen) {
     if (seen.size() < FEWEST) {
@@ -57,7 +67,11 @@ public record MassWindow(Mass least, Mass most) {
     }
     Robust robust = Robust.of(seen.stream().mapToDouble(Mass::milligrams).toArray());
     double floor = seen.size() < SURE ? UNSURE_DEVIATION : LEAST_DEVIATION;
-    double half = DEVIATIONS * Math.max(robust.deviation(), floor * Math.abs(robust.median()));
+    double median = Math.abs(robust.median());
+    double known = DEVIATIONS * Math.max(robust.deviation(), floor * median);
+    double unsure = 1 + DEVIATION_ERROR / Math.sqrt(seen.size());
+    double most = Math.min(DEVIATIONS * robust.deviation() * unsure, MOST_UNSURE * median);
+    double half = Math.max(known, most);
     return Optional.of(
         new MassWindow(
             Mass.ofMilligrams(Math.max(0, robust.median() - half)),

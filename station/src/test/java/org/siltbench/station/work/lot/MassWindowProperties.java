@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -47,6 +48,22 @@ class MassWindowProperties {
     List<Mass> eight = new ArrayList<>(seven);
     eight.add(Mass.ofMilligrams("100.1"));
     assertTrue(MassWindow.around(eight).isPresent());
+  }
+
+  /** Good filters of a lot that spreads by 3 % are not refused, nor is a pair let in. */
+  @Test
+  void the_window_holds_the_filters_of_a_lot_one_after_the_other() {
+    Random random = new Random(4);
+    for (int lot = 0; lot < 1_000; lot++) {
+      List<Mass> seen = new ArrayList<>();
+      for (int i = 0; i < 60; i++) {
+        Mass next = Mass.ofMilligrams(105 + 3.15 * random.nextGaussian());
+        assertTrue(MassWindow.around(seen).map(w -> w.holds(next)).orElse(true), next::toGrams);
+        seen.add(next);
+        Mass pair = Mass.ofMilligrams(2 * next.milligrams());
+        assertFalse(MassWindow.around(seen).map(w -> w.holds(pair)).orElse(false), pair::toGrams);
+      }
+    }
   }
 
   @Test
