@@ -5,17 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.siltbench.balance.practice.PracticeTruth;
 import org.siltbench.calc.id.BagCode;
 import org.siltbench.calc.id.Scan;
+import org.siltbench.calc.quantity.Mass;
 import org.siltbench.station.json.Json;
 
 /** From the lab folder to the bags on their way, by commands, at the practice balance. */
@@ -152,16 +156,34 @@ class PrepareCommandsTest {
     lab.ok("audit", "--batch", "B", "--balance", "practice?seed=5", "--json");
     assertEquals(2, rows("audited").size());
     lab.ok("fit", "--batch", "B", "--mass", mass, "--json");
-    assertEquals(filter, rows("fits").get(0).get("filter"));
+    // Two filters may show the same mass: both fit a loose one then.
+    assertTrue(
+        rows("fits").stream()
+            .filter(fit -> new BigDecimal((String) fit.get("off_mg")).signum() == 0)
+            .anyMatch(fit -> filter.equals(fit.get("filter"))),
+        lab::out);
     assertEquals(1, lab.run("fit", "--batch", "B", "--mass", "0.5"));
   }
 
   @Test
-  void a_filter_of_another_seed_does_not_agree_with_its_bag() {
+  void a_filter_of_another_seed_does_not_agree_with_its_bag() throws Exception {
     batch(1);
     preweigh();
-    assertEquals(1, lab.run("audit", "--batch", "B", "--balance", "practice?seed=6"));
+    long another = seedOfAnotherMass((String) rows("weighings").get(0).get("filter"), 1.0);
+    assertEquals(1, lab.run("audit", "--batch", "B", "--balance", "practice?seed=" + another));
     assertTrue(lab.out().contains("DIFFERS"), lab::out);
+  }
+
+  /** A lab draws its code, so one other seed may by chance give a filter of nearly this mass. */
+  private static long seedOfAnotherMass(String filter, double atLeastMilligrams) {
+    Mass mine = new PracticeTruth(5).preMass(filter);
+    return LongStream.iterate(6, seed -> seed + 1)
+        .filter(
+            seed ->
+                new PracticeTruth(seed).preMass(filter).minus(mine).abs().milligrams()
+                    > atLeastMilligrams)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
